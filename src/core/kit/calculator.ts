@@ -1,0 +1,158 @@
+/**
+ * What a calculator is: one question, named inputs in, named outputs out.
+ * Plain data and one pure function; nothing here knows a word or a page.
+ */
+import type { Unit } from './units.ts';
+
+/** How far a figure may be out: `max(share × |value|, least)` both ways, or unequal ways with `plus` and `minus`. */
+export type Tolerance = { share?: number; least?: number; plus?: number; minus?: number };
+
+/** How a figure was come by. */
+export type Got = 'exact' | 'measured' | 'judged';
+export type GotSet<Name extends string = string> = Got | { readonly [K in Name]?: Got };
+
+export type QuantityInput = {
+  kind: 'quantity';
+  unit: Unit;
+  min: number;
+  max: number;
+  step: number;
+  example: number;
+  /** Judged by eye and measured; `label` for data off a plate or specification; nothing for a carried or chosen figure. */
+  tolerance: { judged: Tolerance; measured: Tolerance } | { label: Tolerance } | null;
+  /** Physical limits that no error can pass, e.g. a length below nothing. */
+  floor: number;
+  ceiling: number;
+  /** A diameter that may be given as girth. */
+  girth: boolean;
+  optional: boolean;
+};
+export type ChoiceInput<Option extends string = string> = {
+  kind: 'choice';
+  options: readonly Option[];
+  example: Option;
+  optional: boolean;
+};
+export type ListInput = {
+  kind: 'list';
+  unit: Unit;
+  min: number;
+  max: number;
+  longest: number;
+  shortest: number;
+  example: readonly number[];
+  tolerance: { judged: Tolerance; measured: Tolerance } | null;
+  floor: number;
+  ceiling: number;
+  girth: boolean;
+  optional: boolean;
+};
+export type AnyInput = QuantityInput | ChoiceInput | ListInput;
+export type InputSet = { readonly [name: string]: AnyInput };
+
+type Plain<I extends AnyInput> = I extends ChoiceInput<infer O> ? O : I extends ListInput ? readonly number[] : number;
+export type ValueOf<I extends AnyInput> = I['optional'] extends true ? Plain<I> | null : Plain<I>;
+export type InputsOf<S extends InputSet> = { readonly [K in keyof S]: ValueOf<S[K]> };
+
+/** How an output answers to a growing input: `up` and `down` never turn; `bends` may. Unnamed inputs do not move it. */
+export type Move = 'up' | 'down' | 'bends';
+/** The end of the range that protects; `both` has no single figure to plan on. */
+export type Protects = 'up' | 'down' | 'both';
+
+export type QuantityOutput<Name extends string = string> = {
+  kind: 'quantity';
+  unit: Unit;
+  protects: Protects;
+  moves: { readonly [K in Name]?: Move };
+  /**
+   * Closed form of where a `bends` input turns the output, the others standing as given; without one a search is made.
+   * A value outside the tolerance is ignored.
+   */
+  turns?: { readonly [K in Name]?: (inputs: never) => number };
+};
+export type ChoiceOutput<Name extends string = string> = {
+  kind: 'choice';
+  options: readonly string[];
+  /** Inputs whose error may change the choice. */
+  moves: { readonly [K in Name]?: Move };
+};
+export type AnyOutput = QuantityOutput | ChoiceOutput;
+export type OutputSet<Name extends string = string> = { readonly [name: string]: QuantityOutput<Name> | ChoiceOutput<Name> };
+
+export type Level = 'stop' | 'caution' | 'note';
+/** `at`: the output whose protecting corner decides; without it, the figures as entered decide. */
+export type FindingDefinition = { level: Level; at?: string };
+
+export type Values = { readonly [name: string]: number | string };
+export type RawFinding = { id: string; values?: Values };
+export type RawStep = { id: string; values: Values; result: { name: string; value: number } };
+
+/** What `compute` says for one exact set of inputs. An output that does not exist there ("no such place") is null. */
+export type Computed<Output extends string = string> =
+  | { kind: 'answer'; outputs: { readonly [K in Output]: number | string | null }; findings: RawFinding[]; working: RawStep[] }
+  | { kind: 'outside'; limit: string; values: Values };
+
+export type InputProblem = { input: string; problem: string; values: Values };
+
+/** An error that several inputs share, as when one eye judged them all: a common factor on top of each one's own. */
+export type SharedError<Name extends string = string> = { inputs: readonly Name[]; judged: number; measured: number };
+
+export type Calculator<
+  I extends InputSet = InputSet,
+  O extends OutputSet = OutputSet,
+> = {
+  id: string;
+  inputs: I;
+  outputs: O;
+  /** Shared errors; their names stand beside the inputs' in `moves`. */
+  shared: { readonly [name: string]: SharedError };
+  /** Intermediate figures of the working and of findings, with their units. */
+  middle: { readonly [name: string]: Unit };
+  findings: { readonly [id: string]: FindingDefinition };
+  limits: readonly string[];
+  /** Outputs shown large, in order. */
+  lead: readonly (keyof O & string)[];
+  /** How the example's figures were got. */
+  exampleGot: GotSet;
+  /** Problems between inputs: "the shortest is longer than the longest". */
+  relate: (inputs: InputsOf<I>) => InputProblem[];
+  compute: (inputs: InputsOf<I>) => Computed<keyof O & string>;
+};
+// A list of calculators of different shapes cannot be typed more closely than this.
+// eslint-disable-next-line @typescript-eslint/no-explicit-any
+export type AnyCalculator = Calculator<any, any>;
+export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
+
+export const answer = <O extends string>(
+  outputs: { readonly [K in O]: number | string | null },
+  findings: (RawFinding | false)[] = [],
+  working: RawStep[] = [],
+): Computed<O> => {
+  for (const [key, value] of Object.entries(outputs)) {
+    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is not finite`);
+  }
+  return { kind: 'answer', outputs, findings: findings.filter((f) => f !== false), working };
+};
+
+export const outside = (limit: string, values: Values = {}): Computed<never> => ({ kind: 'outside', limit, values });
+
+type Options<I extends InputSet, O extends OutputSet> = Omit<Partial<Calculator<I, O>>, 'compute' | 'relate'> & {
+  id: string;
+  inputs: I;
+  outputs: O;
+  lead: readonly (keyof O & string)[];
+  relate?: (inputs: InputsOf<I>) => InputProblem[];
+  compute: (inputs: InputsOf<I>) => Computed<keyof O & string>;
+};
+
+export const defineCalculator = <const I extends InputSet, const O extends OutputSet>(
+  options: Options<I, O>,
+): Calculator<I, O> => ({
+  shared: {},
+  middle: {},
+  findings: {},
+  limits: [],
+  exampleGot: 'judged',
+  relate: () => [],
+  ...options,
+});

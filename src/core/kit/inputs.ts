@@ -1,0 +1,60 @@
+/** Short ways to write an input in a definition. */
+import type { ChoiceInput, ListInput, QuantityInput, Tolerance } from './calculator.ts';
+import type { Unit } from './units.ts';
+
+type QuantityOptions = {
+  min: number;
+  max: number;
+  step: number;
+  example: number;
+  tolerance?: QuantityInput['tolerance'];
+  floor?: number;
+  ceiling?: number;
+  girth?: boolean;
+};
+
+const quantityOf = (unit: Unit, o: QuantityOptions) => ({
+  kind: 'quantity' as const,
+  unit,
+  min: o.min,
+  max: o.max,
+  step: o.step,
+  example: o.example,
+  tolerance: o.tolerance ?? null,
+  floor: o.floor ?? (o.min >= 0 ? 0 : -Infinity),
+  ceiling: o.ceiling ?? Infinity,
+  girth: o.girth ?? false,
+});
+
+/** A number in one fixed unit. */
+export const quantity = (unit: Unit, o: QuantityOptions) => ({ ...quantityOf(unit, o), optional: false as const });
+/** The same, where nothing may be entered: its value is then null. */
+export const optionalQuantity = (unit: Unit, o: QuantityOptions) => ({ ...quantityOf(unit, o), optional: true as const });
+
+/** One of a few named options. */
+export const choice = <const Option extends string>(options: readonly Option[], example: NoInfer<Option>) => ({
+  kind: 'choice' as const,
+  options,
+  example,
+  optional: false as const,
+}) satisfies ChoiceInput<Option>;
+
+/** A short list of numbers in one unit. Its errors are taken as one: all too large, or all too small, together. */
+export const list = (
+  unit: Unit,
+  o: Pick<ListInput, 'min' | 'max' | 'shortest' | 'longest' | 'example'> & Partial<Pick<ListInput, 'tolerance' | 'girth'>>,
+) => ({
+  kind: 'list' as const,
+  unit,
+  floor: 0,
+  ceiling: Infinity,
+  girth: false,
+  optional: false as const,
+  ...o,
+  tolerance: o.tolerance ?? null,
+});
+
+/** Judged by eye, and measured. */
+export const guess = (judged: Tolerance, measured: Tolerance) => ({ judged, measured });
+/** Data off a label or plate. */
+export const label = (tolerance: Tolerance) => ({ label: tolerance });
