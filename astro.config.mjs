@@ -1,14 +1,30 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { basePath } from './src/build/base.mjs';
+import { policy } from './src/build/policy.ts';
+import { search } from './src/build/search.ts';
 
 export default defineConfig({
   output: 'static',
-  base: process.env.BASE_PATH ?? '/',
+  base: basePath(),
   trailingSlash: 'always',
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), policy(), search()],
   markdown: { syntaxHighlight: false },
   prerenderConflictBehavior: 'error',
   devToolbar: { enabled: false },
   server: { port: 4321 },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
 });
