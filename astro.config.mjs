@@ -2,8 +2,10 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './src/build/base.mjs';
+import { integrityOf } from './src/build/files.ts';
 import { policy } from './src/build/policy.ts';
 import { search } from './src/build/search.ts';
+import { headScript } from './src/layouts/head-script.ts';
 
 export default defineConfig({
   output: 'static',
@@ -23,7 +25,7 @@ export default defineConfig({
         "base-uri 'none'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [integrityOf(headScript)] },
       styleDirective: { resources: ["'self'"] },
     },
   },
