@@ -62,6 +62,9 @@ export type Protects = 'up' | 'down' | 'both';
 export type QuantityOutput<Name extends string = string> = {
   kind: 'quantity';
   unit: Unit;
+  /** What it is shown to, where that is not the unit's own step. */
+  step?: number;
+  imperialStep?: number;
   protects: Protects;
   moves: { readonly [K in Name]?: Move };
   /**

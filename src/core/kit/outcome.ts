@@ -1,0 +1,188 @@
+/**
+ * From one set of field figures to an outcome: an answer whose every output carries the range its inputs' tolerances
+ * allow and the end of it that protects; `outside`; or problems at named inputs. Nothing else, and never NaN.
+ */
+import type {
+  AnyCalculator, AnyOutput, Computed, Got, GotSet, InputProblem, Level, Values,
+} from './calculator.ts';
+import { checkInputs } from './problems.ts';
+import { atCorner, type Corner, cornersOf, middle, turningPoints, variablesOf, type Variable } from './tolerance.ts';
+
+export type Inputs = { readonly [name: string]: number | string | readonly number[] | null };
+/** `planOn` and `planAt` (the inputs at the protecting corner) are null where both ends matter. */
+export type Quantity = { value: number; low: number; high: number; planOn: number | null; planAt: Inputs | null };
+export type Choice = { value: string; also: string[] };
+export type Finding = { id: string; level: Level; values: Values };
+export type Step = { id: string; values: Values; result: { name: string; value: number } };
+export type Answer = {
+  kind: 'answer';
+  outputs: { readonly [name: string]: Quantity | Choice | null };
+  findings: Finding[];
+  working: Step[];
+};
+export type Outcome =
+  | Answer
+  | { kind: 'outside'; limit: string; values: Values }
+  | { kind: 'problems'; problems: InputProblem[] };
+
+type Run = (corner: Corner) => { inputs: Inputs; computed: Computed };
+type Outside = Extract<Computed, { kind: 'outside' }>;
+type End = { inputs: Inputs; value: number | string | null } | { outside: Outside };
+
+const levels: readonly Level[] = ['stop', 'caution', 'note'];
+
+/** The finding that says the guesses reach where the method does not. */
+export const beyondGuess = 'beyondGuess';
+/** The step that says what the guesses add. */
+export const allowing = 'allowing';
+
+const outputAt = (run: Run, corner: Corner, name: string): End => {
+  const { inputs, computed } = run(corner);
+  if (computed.kind === 'outside') return { outside: computed };
+  return { inputs, value: computed.outputs[name] ?? null };
+};
+
+/** The least or greatest value of a quantity over the tolerance box, and the inputs there. */
+const extreme = (
+  run: Run, variables: readonly Variable[], name: string, output: Extract<AnyOutput, { kind: 'quantity' }>, end: 'low' | 'high',
+): End => {
+  let best: End | null = null;
+  const better = (a: End): boolean => {
+    if (best === null || 'outside' in a) return true;
+    if ('outside' in best || best.value === null) return false;
+    if (a.value === null) return true;
+    return end === 'low' ? a.value < best.value : a.value > best.value;
+  };
+  let corners = cornersOf(variables, output.moves, end);
+  const consider = (corner: Corner): boolean => {
+    const found = outputAt(run, corner, name);
+    const won = better(found);
+    if (won) best = found;
+    return won;
+  };
+  let bestCorner = corners[0] as Corner;
+  for (const corner of corners) if (consider(corner)) bestCorner = corner;
+  for (const variable of variables.filter((v) => output.moves[v.name] === 'bends')) {
+    const value = (at: number): number => {
+      const found = outputAt(run, { ...bestCorner, [variable.name]: at }, name);
+      return 'outside' in found || typeof found.value !== 'number' ? Number.NaN : found.value;
+    };
+    const turn = output.turns?.[variable.name] as ((inputs: Inputs) => number) | undefined;
+    corners = turningPoints(variable, end, value, turn && (() => turn(run(bestCorner).inputs)))
+      .map((at) => ({ ...bestCorner, [variable.name]: at }));
+    for (const corner of corners) if (consider(corner)) bestCorner = corner;
+  }
+  return best as unknown as End;
+};
+
+const choicesAt = (run: Run, variables: readonly Variable[], name: string, moves: AnyOutput['moves']): Set<string> => {
+  const found = new Set<string>();
+  const asBends = Object.fromEntries(Object.keys(moves).map((key) => [key, 'bends' as const]));
+  for (const corner of cornersOf(variables, asBends, 'low')) {
+    const end = outputAt(run, corner, name);
+    if (!('outside' in end) && typeof end.value === 'string') found.add(end.value);
+  }
+  return found;
+};
+
+type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outside | null };
+
+const workOut = (
+  run: Run, variables: readonly Variable[], name: string, output: AnyOutput, nominal: number | string | null,
+): Worked | Outside => {
+  if (output.kind === 'choice') {
+    if (typeof nominal !== 'string') return { figure: null, ends: [], beyond: null };
+    const also = choicesAt(run, variables, name, output.moves);
+    also.delete(nominal);
+    return { figure: { value: nominal, also: [...also].sort() }, ends: [], beyond: null };
+  }
+  const low = extreme(run, variables, name, output, 'low');
+  const high = extreme(run, variables, name, output, 'high');
+  if ('outside' in low && output.protects !== 'up') return low.outside;
+  if ('outside' in high && output.protects !== 'down') return high.outside;
+  const beyond = 'outside' in low ? low.outside : 'outside' in high ? high.outside : null;
+  const ends = [low, high].flatMap((e) => ('outside' in e ? [] : [e.inputs]));
+  const protecting = output.protects === 'down' ? low : high;
+  const protectingInputs = 'outside' in protecting ? null : protecting.inputs;
+  const number = (end: End): number | null =>
+    'outside' in end || typeof end.value !== 'number' ? (nominal as number | null) : end.value;
+  const missing = nominal === null || (!('outside' in protecting) && protecting.value === null);
+  if (missing) return { figure: null, ends: output.protects === 'both' ? ends : [protectingInputs as Inputs], beyond };
+  const range = { value: nominal as number, low: number(low) as number, high: number(high) as number };
+  if (output.protects === 'both') return { figure: { ...range, planOn: null, planAt: null }, ends, beyond };
+  const planOn = output.protects === 'up' ? range.high : range.low;
+  return { figure: { ...range, planOn, planAt: protectingInputs }, ends: [protectingInputs as Inputs], beyond };
+};
+
+const same = (a: Inputs[string] | undefined, b: Inputs[string] | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** What the guesses add: the inputs that moved, and the figure to plan on. */
+const allowance = (name: string, figure: Quantity | Choice | null | undefined, inputs: Inputs): Step[] => {
+  if (!figure || 'also' in figure || figure.planOn === null || figure.planOn === figure.value) return [];
+  const at = figure.planAt as Inputs;
+  const moved = Object.entries(at).filter(([key, value]) => typeof value === 'number' && !same(value, inputs[key]));
+  return [{ id: allowing, values: Object.fromEntries(moved) as Values, result: { name, value: figure.planOn } }];
+};
+
+/**
+ * @param calculator a definition
+ * @param given the inputs by name, each in its own unit; null where an optional one is not entered
+ * @param got how the figures were come by, for all or for each by name (unnamed ones: judged)
+ * @returns an outcome that survives JSON.stringify; never throws on bad input
+ */
+export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet = 'judged'): Outcome => {
+  const problems = checkInputs(calculator, given);
+  if (problems.length > 0) return { kind: 'problems', problems };
+  const inputs: Inputs = Object.fromEntries(Object.keys(calculator.inputs).map((key) => [key, given[key] ?? null]));
+  const gotOf = (name: string): Got => (typeof got === 'string' ? got : (got[name] ?? 'judged'));
+  const variables = variablesOf(calculator, inputs, gotOf);
+
+  const known = new Map<string, ReturnType<Run>>();
+  const run: Run = (corner) => {
+    const key = variables.map((v) => corner[v.name]).join();
+    const before = known.get(key);
+    if (before) return before;
+    const there = atCorner(calculator, variables, inputs, corner, gotOf);
+    const result = { inputs: there, computed: calculator.compute(there) as Computed };
+    known.set(key, result);
+    return result;
+  };
+  const compute = (there: Inputs): Computed => calculator.compute(there) as Computed;
+
+  const nominal = run(middle(variables)).computed;
+  if (nominal.kind === 'outside') return { ...nominal };
+
+  const outputs: { [name: string]: Quantity | Choice | null } = {};
+  const ends: { [name: string]: Inputs[] } = {};
+  let beyond: Outside | null = null;
+  for (const [name, output] of Object.entries(calculator.outputs as { [name: string]: AnyOutput })) {
+    const worked = workOut(run, variables, name, output, nominal.outputs[name] ?? null);
+    if ('kind' in worked) return { ...worked };
+    outputs[name] = worked.figure;
+    ends[name] = worked.ends;
+    beyond ??= worked.beyond;
+  }
+
+  const findings: Finding[] = [];
+  const raise = (id: string, level: Level, values: Values): void => {
+    if (!findings.some((f) => f.id === id)) findings.push({ id, level, values });
+  };
+  for (const [id, { level, at }] of Object.entries(calculator.findings as AnyCalculator['findings'])) {
+    const places = at === undefined ? [nominal] : [nominal, ...(ends[at] as Inputs[]).map(compute)].reverse();
+    for (const computed of places) {
+      const found = computed.kind === 'answer' && computed.findings.find((f) => f.id === id);
+      if (found) raise(id, level, found.values ?? {});
+    }
+  }
+  if (beyond) raise(beyondGuess, 'caution', beyond.values);
+  findings.sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level));
+
+  const lead = calculator.lead as readonly string[];
+  return {
+    kind: 'answer',
+    outputs,
+    findings,
+    working: [...nominal.working, ...lead.flatMap((name) => allowance(name, outputs[name], inputs))],
+  };
+};
+

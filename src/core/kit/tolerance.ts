@@ -1,0 +1,116 @@
+/**
+ * The tolerance box: each uncertain input is a variable with two ends; errors shared by several inputs are variables
+ * of their own (a common factor). A corner gives every variable a number.
+ */
+import type { AnyCalculator, AnyInput, Got, Move, SharedError, Tolerance } from './calculator.ts';
+import type { Inputs } from './outcome.ts';
+
+/** `own`: the value itself. `list`: −1 to 1, all items together. `shared`: a factor on its inputs. */
+export type Variable = { name: string; kind: 'own' | 'list' | 'shared'; low: number; middle: number; high: number };
+export type Corner = { readonly [variable: string]: number };
+
+/** The tolerance that applies, or null for none. */
+const toleranceOf = (input: AnyInput, got: Got): Tolerance | null => {
+  if (input.kind === 'choice' || input.tolerance === null || got === 'exact') return null;
+  return 'label' in input.tolerance ? input.tolerance.label : input.tolerance[got];
+};
+
+/** Both ends for a value, in its own unit, kept inside what is physically possible. */
+const endsOf = (input: Exclude<AnyInput, { kind: 'choice' }>, tolerance: Tolerance, value: number): [number, number] => {
+  const even = Math.max((tolerance.share ?? 0) * Math.abs(value), tolerance.least ?? 0);
+  return [
+    Math.max(input.floor, value - (tolerance.minus ?? even)),
+    Math.min(input.ceiling, value + (tolerance.plus ?? even)),
+  ];
+};
+
+/** The uncertain variables of these inputs, got so. */
+export const variablesOf = (calculator: AnyCalculator, inputs: Inputs, gotOf: (name: string) => Got): Variable[] => {
+  const variables: Variable[] = [];
+  for (const [name, input] of Object.entries(calculator.inputs as { [name: string]: AnyInput })) {
+    const tolerance = toleranceOf(input, gotOf(name));
+    const value = inputs[name];
+    if (tolerance === null || input.kind === 'choice' || value === null) continue;
+    if (input.kind === 'list') {
+      variables.push({ name, kind: 'list', low: -1, middle: 0, high: 1 });
+    } else {
+      const [low, high] = endsOf(input, tolerance, value as number);
+      if (low < high) variables.push({ name, kind: 'own', low, middle: value as number, high });
+    }
+  }
+  for (const [name, error] of Object.entries(calculator.shared as { [name: string]: SharedError })) {
+    // One eye: the error is shared as far as the inputs were got in the same way; the roughest of them sets it.
+    const shares = error.inputs.map((input) => ({ exact: 0, measured: error.measured, judged: error.judged })[gotOf(input)]);
+    const share = Math.max(...shares);
+    if (share > 0) variables.push({ name, kind: 'shared', low: 1 - share, middle: 1, high: 1 + share });
+  }
+  return variables;
+};
+
+/** Every variable in its middle: the figures as entered. */
+export const middle = (variables: readonly Variable[]): Corner => Object.fromEntries(variables.map((v) => [v.name, v.middle]));
+
+/** The inputs at a corner of the box. */
+export const atCorner = (
+  calculator: AnyCalculator, variables: readonly Variable[], inputs: Inputs, corner: Corner, gotOf: (name: string) => Got,
+): Inputs => {
+  const at: { [name: string]: Inputs[string] } = { ...inputs };
+  for (const { name, kind } of variables) {
+    const place = corner[name] as number;
+    if (kind === 'own') {
+      at[name] = place;
+    } else if (kind === 'list') {
+      const input = calculator.inputs[name] as Exclude<AnyInput, { kind: 'choice' }>;
+      const tolerance = toleranceOf(input, gotOf(name)) as Tolerance;
+      at[name] = (inputs[name] as readonly number[]).map((value) => {
+        const [low, high] = endsOf(input, tolerance, value);
+        return place < 0 ? value + (value - low) * place : value + (high - value) * place;
+      });
+    } else {
+      for (const input of (calculator.shared[name] as SharedError).inputs) {
+        if (gotOf(input) !== 'exact') at[input] = (at[input] as number) * place;
+      }
+    }
+  }
+  return at;
+};
+
+/**
+ * The corners at which an output may have its low or its high end: one where it is monotone, every combination of the
+ * two ends of what it bends with.
+ */
+export const cornersOf = (
+  variables: readonly Variable[], moves: { readonly [name: string]: Move | undefined }, end: 'low' | 'high',
+): Corner[] => {
+  let corners: { [name: string]: number }[] = [{}];
+  for (const v of variables) {
+    const move = moves[v.name];
+    const ends =
+      move === undefined ? [v.middle]
+      : move === 'bends' ? [v.low, v.middle, v.high]
+      : [(move === 'up') === (end === 'high') ? v.high : v.low];
+    corners = ends.flatMap((at) => corners.map((c) => ({ ...c, [v.name]: at })));
+  }
+  return corners;
+};
+
+const golden = (Math.sqrt(5) - 1) / 2;
+
+/** Where between its ends a variable may turn the output: the closed form where there is one, else a bracketed search. */
+export const turningPoints = (
+  variable: Variable, end: 'low' | 'high', value: (at: number) => number, closed: (() => number) | undefined,
+): number[] => {
+  if (closed) {
+    const at = closed();
+    return at > variable.low && at < variable.high ? [at] : [];
+  }
+  let [a, b] = [variable.low, variable.high];
+  const less = (x: number, y: number): boolean => (end === 'low' ? value(x) < value(y) : value(x) > value(y));
+  for (let i = 0; i < 24; i++) {
+    const c = b - golden * (b - a);
+    const d = a + golden * (b - a);
+    if (less(c, d)) b = d;
+    else a = c;
+  }
+  return [(a + b) / 2];
+};
