@@ -83,8 +83,11 @@ export type AnyOutput = QuantityOutput | ChoiceOutput;
 export type OutputSet<Name extends string = string> = { readonly [name: string]: QuantityOutput<Name> | ChoiceOutput<Name> };
 
 export type Level = 'stop' | 'caution' | 'note';
-/** `at`: the output whose protecting corner decides; without it, the figures as entered decide. */
-export type FindingDefinition = { level: Level; at?: string };
+/**
+ * `at`: the corner of the tolerance box that decides beside the figures as entered: an output's protecting corner, or
+ * the way each input makes it worse. Without it the figures as entered decide alone.
+ */
+export type FindingDefinition = { level: Level; at?: string | { readonly [name: string]: 'up' | 'down' } };
 
 export type Values = { readonly [name: string]: number | string };
 export type RawFinding = { id: string; values?: Values };
@@ -122,17 +125,17 @@ export type Calculator<
   compute: (inputs: InputsOf<I>) => Computed<keyof O & string>;
 };
 // A list of calculators of different shapes cannot be typed more closely than this.
-// eslint-disable-next-line @typescript-eslint/no-explicit-any
 export type AnyCalculator = Calculator<any, any>;
 export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
 
-export const answer = <O extends string>(
-  outputs: { readonly [K in O]: number | string | null },
+/** An answer. Throws where a figure is not finite: that is a fault of the calculator, never of the reader. */
+export const answer = <T extends { readonly [name: string]: number | string | null }>(
+  outputs: T,
   findings: (RawFinding | false)[] = [],
   working: RawStep[] = [],
-): Computed<O> => {
-  for (const [key, value] of Object.entries(outputs)) {
-    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is not finite`);
+): Computed<keyof T & string> => {
+  for (const [name, value] of Object.entries(outputs)) {
+    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`output "${name}" is not finite`);
   }
   return { kind: 'answer', outputs, findings: findings.filter((f) => f !== false), working };
 };

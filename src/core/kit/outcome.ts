@@ -12,7 +12,8 @@ export type Inputs = { readonly [name: string]: number | string | readonly numbe
 /** `planOn` and `planAt` (the inputs at the protecting corner) are null where both ends matter. */
 export type Quantity = { value: number; low: number; high: number; planOn: number | null; planAt: Inputs | null };
 export type Choice = { value: string; also: string[] };
-export type Finding = { id: string; level: Level; values: Values };
+/** `guess`: raised only by what the tolerance allows, not by the figures as entered. */
+export type Finding = { id: string; level: Level; values: Values; guess: boolean };
 export type Step = { id: string; values: Values; result: { name: string; value: number } };
 export type Answer = {
   kind: 'answer';
@@ -147,8 +148,6 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
     known.set(key, result);
     return result;
   };
-  const compute = (there: Inputs): Computed => calculator.compute(there) as Computed;
-
   const nominal = run(middle(variables)).computed;
   if (nominal.kind === 'outside') return { ...nominal };
 
@@ -164,17 +163,16 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   }
 
   const findings: Finding[] = [];
-  const raise = (id: string, level: Level, values: Values): void => {
-    if (!findings.some((f) => f.id === id)) findings.push({ id, level, values });
-  };
   for (const [id, { level, at }] of Object.entries(calculator.findings as AnyCalculator['findings'])) {
-    const places = at === undefined ? [nominal] : [nominal, ...(ends[at] as Inputs[]).map(compute)].reverse();
-    for (const computed of places) {
-      const found = computed.kind === 'answer' && computed.findings.find((f) => f.id === id);
-      if (found) raise(id, level, found.values ?? {});
-    }
+    const decide =
+      at === undefined ? []
+      : typeof at === 'string' ? (ends[at] as Inputs[]).map((there) => calculator.compute(there) as Computed)
+      : cornersOf(variables, at, 'high').map((corner) => run(corner).computed);
+    const [entered, ...worse] = [nominal, ...decide].map((c) => (c.kind === 'answer' ? c.findings.find((f) => f.id === id) : undefined));
+    const found = worse.find((f) => f !== undefined) ?? entered;
+    if (found) findings.push({ id, level, values: found.values ?? {}, guess: entered === undefined });
   }
-  if (beyond) raise(beyondGuess, 'caution', beyond.values);
+  if (beyond) findings.push({ id: beyondGuess, level: 'caution', values: beyond.values, guess: true });
   findings.sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level));
 
   const lead = calculator.lead as readonly string[];

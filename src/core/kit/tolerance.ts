@@ -87,7 +87,7 @@ export const cornersOf = (
     const move = moves[v.name];
     const ends =
       move === undefined ? [v.middle]
-      : move === 'bends' ? [v.low, v.middle, v.high]
+      : move === 'bends' ? [v.low, v.high]
       : [(move === 'up') === (end === 'high') ? v.high : v.low];
     corners = ends.flatMap((at) => corners.map((c) => ({ ...c, [v.name]: at })));
   }

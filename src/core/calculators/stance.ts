@@ -1,0 +1,102 @@
+/** Where do I stand, at what angle, with how much pole? */
+import { standing as fact } from '../facts/standing.ts';
+import {
+  cutHeightAt, poleAngleFrom, standOffAtLength, standOffAtLowest, standOffAtSteepest,
+} from '../formulas/reach.ts';
+import { answer, defineCalculator, type InputProblem, outside, type RawStep } from '../kit/calculator.ts';
+import { choice, guess, label, quantity } from '../kit/inputs.ts';
+
+const pole = (example: number) =>
+  quantity('m', { min: 1.2, max: 6, step: 0.1, example, tolerance: label({ least: 0.05 }) });
+
+/** How the height between grip and cut moves a distance that turns where the two are level. */
+const turning = { cutHeight: 'bends', gripHeight: 'bends', platformHeight: 'bends', groundRise: 'bends' } as const;
+/** How it moves the pole's angle. */
+const steepening = { cutHeight: 'up', gripHeight: 'down', platformHeight: 'down', groundRise: 'up' } as const;
+
+export const stance = defineCalculator({
+  id: 'stance',
+  inputs: {
+    cutHeight: quantity('m', { min: 1.2, max: 15, step: 0.1, example: 3.5, tolerance: guess({ share: 0.15, least: 0.3 }, { least: 0.1 }) }),
+    gripHeight: quantity('m', { min: 0.7, max: 1.6, step: 0.05, example: 1.1, tolerance: guess({ least: 0.15 }, { least: 0.05 }) }),
+    poleShortest: pole(2.3),
+    poleLongest: pole(3.4),
+    groundRise: quantity('deg', { min: -25, max: 25, step: 1, example: 0, tolerance: guess({ least: 5 }, { least: 1 }) }),
+    platformHeight: quantity('m', { min: 0, max: 20, step: 0.1, example: 0, tolerance: guess({ least: 0.5 }, { least: 0.1 }) }),
+    standing: choice(['beside', 'stemSide', 'tipSide'], 'beside'),
+    landingReach: quantity('m', { min: 0, max: 15, step: 0.1, example: 1.8 }),
+  },
+  outputs: {
+    nearestStandOff: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, landingReach: 'up' } },
+    furthestStandOff: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up' } },
+    angleAtNearest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, landingReach: 'bends' } },
+    angleAtFurthest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, poleLongest: 'bends' } },
+    highestCut: { kind: 'quantity', unit: 'm', protects: 'down', moves: { gripHeight: 'up', platformHeight: 'up', poleLongest: 'up', groundRise: 'down' } },
+    clearance: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up', landingReach: 'down' } },
+    shortestReach: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, poleShortest: 'up' } },
+  },
+  lead: ['nearestStandOff', 'furthestStandOff', 'angleAtNearest'],
+  exampleGot: { cutHeight: 'measured' },
+  middle: { rise: 'm', limitDistance: 'm', limitAngle: 'deg', lowestAngle: 'deg' },
+  findings: {
+    tipSide: { level: 'stop' },
+    poleTooShort: { level: 'stop', at: { ...steepening, poleLongest: 'down' } },
+    underIt: { level: 'stop', at: 'clearance' },
+    stemSide: { level: 'caution' },
+    shortestTooLong: { level: 'note' },
+    heavy: { level: 'note' },
+  },
+  limits: ['belowGrip', 'belowPlatform'],
+  relate: ({ poleShortest, poleLongest }): InputProblem[] =>
+    poleShortest > poleLongest ? [{ input: 'poleShortest', problem: 'poleOrder', values: { poleLongest } }] : [],
+  compute: (i) => {
+    const limitAngle = fact('angle-limit');
+    const lowestAngle = fact('platform-angle-low');
+    const { cutHeight, gripHeight, platformHeight, groundRise, poleLongest, landingReach } = i;
+    const onPlatform = platformHeight > 0;
+    const grip = gripHeight + platformHeight;
+    const rise = cutHeight - grip;
+    if (rise <= 0 && !onPlatform) return outside('belowGrip', { cutHeight, gripHeight });
+
+    const limitDistance = Math.max(
+      standOffAtSteepest(rise, groundRise, limitAngle),
+      standOffAtLowest(rise, groundRise, lowestAngle),
+    );
+    const nearest = Math.max(limitDistance, landingReach);
+    const furthest = standOffAtLength(rise, groundRise, poleLongest);
+    const reaches = furthest !== null && furthest >= limitDistance;
+    if (rise < 0 && !reaches) return outside('belowPlatform', { lowestAngle });
+    const angleAtNearest = poleAngleFrom(rise, groundRise, nearest);
+    const shortestReach = standOffAtLength(rise, groundRise, i.poleShortest) ?? 0;
+    const highestCut = cutHeightAt(grip, groundRise, poleLongest, limitAngle);
+    const working: RawStep[] = [
+      { id: 'rise', values: { cutHeight, gripHeight, platformHeight }, result: { name: 'rise', value: rise } },
+      { id: 'limitDistance', values: { rise, limitAngle, groundRise }, result: { name: 'limitDistance', value: limitDistance } },
+      { id: 'nearestStandOff', values: { limitDistance, landingReach }, result: { name: 'nearestStandOff', value: nearest } },
+      ...(furthest === null
+        ? []
+        : [{ id: 'furthestStandOff', values: { poleLongest, rise, groundRise }, result: { name: 'furthestStandOff', value: furthest } }]),
+      { id: 'angleAtNearest', values: { rise, groundRise, nearestStandOff: nearest }, result: { name: 'angleAtNearest', value: angleAtNearest } },
+    ];
+    return answer(
+      {
+        nearestStandOff: nearest,
+        furthestStandOff: furthest,
+        angleAtNearest,
+        angleAtFurthest: furthest === null ? null : poleAngleFrom(rise, groundRise, furthest),
+        highestCut,
+        clearance: furthest === null ? null : furthest - landingReach,
+        shortestReach,
+      },
+      [
+        i.standing === 'tipSide' && { id: 'tipSide' },
+        i.standing === 'stemSide' && { id: 'stemSide' },
+        !reaches && { id: 'poleTooShort', values: { highestCut, cutHeight, limitAngle } },
+        reaches && furthest < landingReach && { id: 'underIt', values: { furthestStandOff: furthest, landingReach } },
+        shortestReach > nearest && { id: 'shortestTooLong', values: { shortestReach, nearestStandOff: nearest } },
+        !onPlatform && angleAtNearest < fact('heavy-below') && { id: 'heavy', values: { angleAtNearest } },
+      ],
+      working,
+    );
+  },
+});
