@@ -140,7 +140,8 @@ export const answer = <T extends { readonly [name: string]: number | string | nu
   return { kind: 'answer', outputs, findings: findings.filter((f) => f !== false), working };
 };
 
-export const outside = (limit: string, values: Values = {}): Computed<never> => ({ kind: 'outside', limit, values });
+/** Outside what the method or table covers: which limit, and the figures that say so. */
+export const outside = (limit: string, values: Values = {}): Extract<Computed, { kind: 'outside' }> => ({ kind: 'outside', limit, values });
 
 type Options<I extends InputSet, O extends OutputSet> = Omit<Partial<Calculator<I, O>>, 'compute' | 'relate'> & {
   id: string;
