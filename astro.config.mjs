@@ -3,6 +3,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './src/build/base.mjs';
 import { integrityOf } from './src/build/files.ts';
+import { offline } from './src/build/offline.ts';
 import { policy } from './src/build/policy.ts';
 import { search } from './src/build/search.ts';
 import { headScript } from './src/layouts/head-script.ts';
@@ -11,7 +12,7 @@ export default defineConfig({
   output: 'static',
   base: basePath(),
   trailingSlash: 'always',
-  integrations: [mdx(), preact(), policy(), search()],
+  integrations: [mdx(), preact(), policy(), search(), offline()],
   markdown: { syntaxHighlight: false },
   prerenderConflictBehavior: 'error',
   devToolbar: { enabled: false },

@@ -7,9 +7,6 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesUnder, HASHED, read } from './files.ts';
 
-/** Stands wherever the edition is to be read: in pages, the web manifest, the service worker. */
-export const PLACEHOLDER = '__EDITION__';
-
 /** @returns eight hexadecimal digits of the SHA-256 of all paths and contents under `dir`. */
 export const editionOf = (dir: string): string => {
   const hash = createHash('sha256');
@@ -18,18 +15,16 @@ export const editionOf = (dir: string): string => {
 };
 
 /**
- * Works out the edition and writes it in place of every placeholder.
- * @throws when a placeholder stands in a file whose name is already a hash of its content.
+ * Writes `text` wherever `mark` stands in a file under `dir`.
+ * @throws when it stands in a file whose name is already a hash of its content.
  */
-export const stampEdition = (dir: string): string => {
-  const edition = editionOf(dir);
+export const stamp = (dir: string, mark: string, text: string): void => {
   for (const path of filesUnder(dir)) {
     const content = read(dir, path);
-    if (!content.includes(PLACEHOLDER)) continue;
+    if (!content.includes(mark)) continue;
     if (path.startsWith(HASHED)) {
-      throw new Error(`${path} carries ${PLACEHOLDER}, but its name is a hash of its content: read the edition from the page instead.`);
+      throw new Error(`${path} carries ${mark}, but its name is a hash of its content: read it from the page instead.`);
     }
-    writeFileSync(join(dir, path), content.toString('utf8').replaceAll(PLACEHOLDER, edition));
+    writeFileSync(join(dir, path), content.toString('utf8').replaceAll(mark, text));
   }
-  return edition;
 };

@@ -1,0 +1,84 @@
+/**
+ * After the pages and the search index: bundles the service worker, stamps the edition, and writes into the worker the
+ * list of every file of this edition, so that the whole handbook can be kept on a device.
+ */
+import { cpSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, constants } from 'node:zlib';
+import type { AstroIntegration } from 'astro';
+import { build, type Rolldown } from 'vite';
+import type { ListedFile } from '../worker/messages.ts';
+import { editionOf, stamp } from './edition.ts';
+import { filesUnder, integrityOf, read } from './files.ts';
+import { EDITION_PLACEHOLDER, SIZE_PLACEHOLDER } from './placeholders.ts';
+
+const WORKER = 'worker.js';
+const LIST = '__FILES__';
+/** Read by hosts, or fetched by the browser beside the worker's back. */
+const NOT_KEPT = new Set([WORKER, '_headers', '404.html']);
+
+const isKept = (path: string) => !NOT_KEPT.has(path);
+
+const bundleWorker = async (): Promise<string> => {
+  const built = (await build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    define: { 'process.env.NODE_ENV': '"production"' },
+    build: {
+      write: false,
+      copyPublicDir: false,
+      rolldownOptions: {
+        input: fileURLToPath(new URL('../worker/worker.ts', import.meta.url)),
+        output: { format: 'iife', entryFileNames: WORKER },
+      },
+    },
+  })) as Rolldown.RolldownOutput;
+  return built.output[0].code;
+};
+
+/**
+ * Every file that is kept, by the address it is asked for: a folder's page by the folder, so that hosts that redirect
+ * away from `index.html` are no trouble.
+ */
+export const listFiles = (dir: string): ListedFile[] =>
+  filesUnder(dir)
+    .filter(isKept)
+    .map((path) => {
+      const content = read(dir, path);
+      return [`./${path.replace(/(^|\/)index\.html$/, '$1')}`, integrityOf(content), content.length];
+    });
+
+/** What the listed files weigh on the way to the reader, in bytes; packed a little less well than most hosts do. */
+const packedSize = (dir: string, paths: string[]): number =>
+  paths.reduce(
+    (sum, path) => sum + brotliCompressSync(read(dir, path), { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }).length,
+    0,
+  );
+
+/** @throws when a file that is already named by its hash would have to change, or the worker has lost its list */
+export const makeOffline = async (dir: string): Promise<{ edition: string; files: number; size: number }> => {
+  // Hosts send 404.html with a status that no browser would keep; a copy under an address of its own can be kept.
+  cpSync(join(dir, '404.html'), join(dir, 'offline', 'no-such-page', 'index.html'));
+  writeFileSync(join(dir, WORKER), await bundleWorker());
+  const edition = editionOf(dir);
+  stamp(dir, EDITION_PLACEHOLDER, edition);
+  const size = packedSize(dir, filesUnder(dir).filter(isKept));
+  stamp(dir, SIZE_PLACEHOLDER, `${(Math.ceil(size / 1e5) / 10).toFixed(1)} MB`);
+  const files = listFiles(dir);
+  const worker = read(dir, WORKER).toString('utf8');
+  if (worker.split(LIST).length !== 2) throw new Error(`${WORKER} must name ${LIST} once`);
+  writeFileSync(join(dir, WORKER), worker.replace(LIST, () => JSON.stringify(files)));
+  return { edition, files: files.length, size };
+};
+
+export const offline = (): AstroIntegration => ({
+  name: 'offline',
+  hooks: {
+    'astro:build:done': async ({ dir, logger }) => {
+      const { edition, files, size } = await makeOffline(fileURLToPath(dir));
+      logger.info(`edition ${edition}: ${files} files, ${Math.round(size / 1000)} KB packed`);
+    },
+  },
+});

@@ -1,0 +1,22 @@
+/** What pages and the service worker say to each other. */
+export type ToWorker =
+  /** Let the edition that waits take over from the one in use. */
+  | { type: 'take' }
+  /** Say what the device holds; answered with `Holds` through the port that comes along. */
+  | { type: 'look' }
+  /** Fetch again what the browser has cleared away; answered with `Holds` when done. */
+  | { type: 'mend' };
+
+export type Progress = { type: 'progress'; edition: string; done: number; total: number };
+
+/** `[held, of]` files for each folder at the top of the handbook; `''` stands for the files that lie at the top itself. */
+export type Holds = {
+  edition: string;
+  files: { held: number; of: number };
+  /** Size before packing, in bytes, of what is held. */
+  bytes: number;
+  folders: Record<string, [held: number, of: number]>;
+};
+
+/** One file of an edition: address relative to the worker, `integrity` as in W3C Subresource Integrity, size in bytes. */
+export type ListedFile = [url: string, integrity: string, bytes: number];
