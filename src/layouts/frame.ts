@@ -19,3 +19,14 @@ for (const fieldset of switches) {
 }
 onChange(show);
 show(settings());
+
+const openSearch = () => import('#components/search/dialog.ts').then(({ open }) => open());
+document.addEventListener('click', (event) => {
+  if ((event.target as Element).closest('[data-search]')) void openSearch();
+});
+document.addEventListener('keydown', (event) => {
+  const typing = (event.target as Element).closest('input:not([type="radio"]), textarea, select, [contenteditable]');
+  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || typing) return;
+  event.preventDefault();
+  void openSearch();
+});

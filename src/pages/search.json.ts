@@ -1,0 +1,29 @@
+/** The structured index of search: what can be found by title and other names. Loaded when search is opened. */
+import { getCollection } from 'astro:content';
+import words from '#content/interface.json';
+import { address } from '#components/address.ts';
+import { chapters } from '#components/handbook.ts';
+import type { Entry } from '#components/search/match.ts';
+import { allTerms, termAddress } from '#components/terms.ts';
+import { calculators } from '#core/registry.ts';
+
+const entries = async (): Promise<Entry[]> => {
+  const pages = new Map((await getCollection('calculators')).map((entry) => [entry.id, entry.data]));
+  return [
+    ...calculators.flatMap(({ id }): Entry[] => {
+      const page = pages.get(id);
+      return page ? [{ k: 'calculator', t: page.title, a: address(`/calculators/${id}/`), o: page.also, s: page.question }] : [];
+    }),
+    ...(await chapters()).map(({ id, data }): Entry => ({ k: 'chapter', t: data.title, a: address(`/chapters/${id}/`), o: data.also, s: data.summary })),
+    ...(await allTerms()).map((entry): Entry => ({
+      k: 'term',
+      t: entry.data.term,
+      a: termAddress(entry),
+      o: entry.data.also.map(({ name }) => name),
+    })),
+    { k: 'page', t: words.places.sources, a: address('/sources/') },
+    { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },
+  ];
+};
+
+export const GET = async () => new Response(JSON.stringify(await entries()), { headers: { 'content-type': 'application/json' } });
