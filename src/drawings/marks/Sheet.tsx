@@ -1,0 +1,116 @@
+/** The sheet a drawing stands on: its name and description for those who cannot see it, hatchings, marks, labels. */
+import type { ComponentChildren } from 'preact';
+import type { Badge, DrawingWords, Label, Placed, Shape } from '../kit/placed.ts';
+import { textSize } from '../kit/labels.ts';
+import { Hatch } from './Hatch.tsx';
+import { lookOf, type Fill, type Hatch as HatchName } from './looks.ts';
+
+const paper = 'var(--paper, Canvas)';
+const plain = (fill: Fill) => fill === 'none' || fill === 'ink' || fill === 'paper';
+const hatchesOf = (shapes: readonly Shape[]) =>
+  [...new Set(shapes.map((s) => lookOf(s.mark).fill).filter((fill): fill is HatchName => !plain(fill)))];
+
+const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
+  const { weight, fill, dash, of } = lookOf(shape.mark);
+  return (
+    <path
+      class={`mark-${of}`}
+      d={shape.d}
+      fill={fill === 'none' ? 'none' : fill === 'ink' ? 'currentColor' : fill === 'paper' ? paper : `url(#${id}-${fill})`}
+      stroke={weight === 0 ? 'none' : 'currentColor'}
+      stroke-width={weight === 0 ? undefined : weight}
+      stroke-dasharray={dash}
+      stroke-linejoin="round"
+      stroke-linecap={dash ? undefined : 'round'}
+    />
+  );
+};
+
+const Lines = ({ label, lines, system }: { label: Label; lines: readonly string[]; system?: string }) => (
+  <text
+    class={system ? `mark-label ${system}` : 'mark-label'}
+    x={label.x.toFixed(1)}
+    y={label.y.toFixed(1)}
+    text-anchor={label.anchor}
+    font-size={textSize}
+    font-weight={label.strong ? 700 : undefined}
+    fill="currentColor"
+    stroke={paper}
+    stroke-width="4"
+    stroke-linejoin="round"
+    paint-order="stroke"
+  >
+    {lines.length === 1
+      ? lines[0]
+      : lines.map((line, i) => (
+          <tspan key={i} x={label.x.toFixed(1)} dy={i === 0 ? 0 : 16}>
+            {line}
+          </tspan>
+        ))}
+  </text>
+);
+
+const Said = ({ label }: { label: Label }) => {
+  const { metric, imperial } = label.lines;
+  return metric.join(' ') === imperial.join(' ') ? (
+    <Lines label={label} lines={metric} />
+  ) : (
+    <>
+      <Lines label={label} lines={metric} system="metric" />
+      <Lines label={label} lines={imperial} system="imperial" />
+    </>
+  );
+};
+
+const Ring = ({ badge }: { badge: Badge }) => (
+  <g class="mark-number">
+    <circle cx={badge.x.toFixed(1)} cy={badge.y.toFixed(1)} r="11" fill={paper} stroke="currentColor" stroke-width="2" />
+    <text x={badge.x.toFixed(1)} y={(badge.y + 5).toFixed(1)} text-anchor="middle" font-size="15" font-weight="700" fill="currentColor">
+      {badge.text}
+    </text>
+  </g>
+);
+
+type Props = {
+  /** Unique on the page. */
+  id: string;
+  // A drawing without handles is a Placed<never>.
+  placed: Pick<Placed<unknown>, 'box' | 'shapes' | 'labels' | 'badges'>;
+  words: DrawingWords;
+  /** The last good state of a drawing whose figures have a problem now. */
+  quiet?: boolean;
+  children?: ComponentChildren;
+};
+
+export const Sheet = ({ id, placed, words, quiet = false, children }: Props) => (
+  <svg
+    class={quiet ? 'drawing-sheet quiet' : 'drawing-sheet'}
+    viewBox={`0 0 ${placed.box.width} ${placed.box.height}`}
+    width={placed.box.width}
+    height={placed.box.height}
+    role={children ? 'group' : 'img'}
+    aria-labelledby={`${id}-title`}
+    aria-describedby={`${id}-about`}
+    font-family="inherit"
+    opacity={quiet ? 0.4 : undefined}
+  >
+    <title id={`${id}-title`}>{words.title}</title>
+    <desc id={`${id}-about`}>{words.description}</desc>
+    <defs>
+      {hatchesOf(placed.shapes).map((name) => (
+        <Hatch key={name} name={name} id={`${id}-${name}`} />
+      ))}
+    </defs>
+    {placed.shapes.map((shape, i) => (
+      <Mark key={i} shape={shape} id={id} />
+    ))}
+    {placed.labels.map((label, i) => label.leader && <path key={i} class="mark-leader" d={label.leader} fill="none" stroke="currentColor" stroke-width="1" />)}
+    {placed.badges.map((badge) => (
+      <Ring key={badge.text} badge={badge} />
+    ))}
+    {placed.labels.map((label, i) => (
+      <Said key={i} label={label} />
+    ))}
+    {children}
+  </svg>
+);
