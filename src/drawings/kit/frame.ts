@@ -23,12 +23,6 @@ export const fit = (extent: Extent, box: Box, room: Inset): Frame => {
 export const place = (frame: Frame, x: number, y: number): Point => [frame.x0 + x * frame.scale, frame.y0 - y * frame.scale];
 export const unplace = (frame: Frame, [x, y]: Point): Point => [(x - frame.x0) / frame.scale, (frame.y0 - y) / frame.scale];
 
-/** The next number up among 1, 1.25, 1.6, 2, 2.5, 3.2, 4, 5, 6.3, 8 times a power of ten: a frame that changes seldom. */
-export const roundedUp = (length: number): number => {
-  const ten = 10 ** Math.floor(Math.log10(length));
-  return ten * ([1, 1.25, 1.6, 2, 2.5, 3.2, 4, 5, 6.3, 8].find((n) => n * ten >= length * (1 - 1e-9)) ?? 10);
-};
-
 /** Within bounds, and on a step counted from the lower one. */
 export const onStep = (value: number, min: number, max: number, step: number): number => {
   const n = Math.round((Math.min(Math.max(value, min), max) - min) / step);

@@ -3,7 +3,12 @@ import { fit, inset, place, type Extent, type Frame, type Inset } from './frame.
 import { placeLabels, type Ask } from './labels.ts';
 import type { Badge, Box, Placed, Point, Rect, Shape } from './placed.ts';
 
-export type View<Face extends string> = { face: Face; labels: Readonly<Record<string, string>> };
+export type View<Face extends string> = {
+  face: Face;
+  labels: Readonly<Record<string, string>>;
+  /** The frame to keep to, while a handle is dragged. */
+  held?: Frame | null;
+};
 /** A geometry of a picture that hangs on no figures. */
 export type Picture<Face extends string> = (view: View<Face>, box: Box) => Placed;
 

@@ -48,6 +48,8 @@ export type Handle<Move> = {
   /** What to hand on for a value. */
   move: (value: number) => Move;
 };
+/** What a drawing calls when a handle has been moved. */
+export type OnMove<Move> = (move: Move) => void;
 
 export type Placed<Move = never> = {
   box: Box;

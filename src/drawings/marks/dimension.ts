@@ -15,10 +15,3 @@ export const dimension = (a: Point, b: Point, off: number): { shapes: Shape[]; m
   const ends = [p, q].map((end) => segment(less(end, slant), add(end, slant))).join('');
   return { shapes: [{ mark: 'dim', d: segment(p, q) + ends + threads }], middle: between(p, q, 0.5) };
 };
-
-/** A nice length for a scale bar of about `px`: 1, 2 or 5 times a power of ten of the unit. */
-export const niceLength = (scale: number, px: number): number => {
-  const most = px / scale;
-  const ten = 10 ** Math.floor(Math.log10(most));
-  return ([5, 2, 1].find((n) => n * ten <= most) ?? 1) * ten;
-};

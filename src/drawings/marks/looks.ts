@@ -30,9 +30,9 @@ export const looks = {
   /** Where the pole would be too steep, and its edge. */
   steep: { weight: 0, fill: 'steep', of: 'limit' },
   limit: { weight: 2, fill: 'none', dash: '7 4', of: 'limit' },
-  /** Where one may stand. */
+  /** Where one may stand: on the ground, and from above. */
   stand: { weight: 3, fill: 'none', of: 'stand' },
-  room: { weight: 1, fill: 'none', dash: '7 4', of: 'stand' },
+  room: { weight: 2, fill: 'none', of: 'stand' },
   cut: { weight: 3, fill: 'none', of: 'cut' },
   /** A cut that is shown to be compared, not made. */
   othercut: { weight: 2, fill: 'none', dash: '7 4', of: 'cut' },
@@ -42,6 +42,8 @@ export const looks = {
   collar: { weight: 1, fill: 'none', of: 'collar' },
   dim: { weight: 1, fill: 'none', of: 'dim' },
   guide: { weight: 1, fill: 'none', dash: '3 3', of: 'guide' },
+  /** Paper over a part left out. */
+  gap: { weight: 0, fill: 'paper', of: 'gap' },
   /** An outline of what may be, or what was. */
   ghost: { weight: 1, fill: 'none', dash: '5 4', of: 'guide' },
   /** Which way something moves. */
