@@ -34,7 +34,7 @@ const signed = (text: string, negative: boolean): string => (negative ? `\u2212$
 const feetAndInches = (inches: number): string => {
   const whole = Math.abs(inches);
   const feet = Math.floor(whole / 12);
-  const rest = whole - feet * 12;
+  const rest = Number((whole - feet * 12).toFixed(1));
   const parts = [feet > 0 ? `${feet}${noBreak}ft` : '', rest > 0 || feet === 0 ? `${rest}${noBreak}in` : ''];
   return signed(parts.filter(Boolean).join(noBreak), inches < 0);
 };
@@ -93,4 +93,13 @@ export const fieldText = (unit: Unit, value: number, system: UnitSystem): string
   }
   const places = system === 'metric' ? 6 : 2;
   return String(Number((value / face.per + face.shift).toFixed(places)));
+};
+
+/** A figure inside a working: ten times finer than it is shown as a result, to the nearest, with no idle noughts. */
+export const showFine = (shown: Shown, value: number, system: UnitSystem): string => {
+  const face = faceOf(shown.unit, system);
+  const step = stepOf(shown, face, system) / 10;
+  if (isFeetAndInches(face)) return feetAndInches(Number((Math.round(value / face.per / step) * step).toFixed(1)));
+  const text = number({ unit: shown.unit, step, imperialStep: step }, value, system, 'nearest');
+  return withUnit(text.includes('.') ? text.replace(/\.?0+$/, '') : text, face);
 };

@@ -1,0 +1,57 @@
+/** The body of every calculator page: answer and drawing in view, inputs, findings, working, links. */
+import type { ComponentChildren } from 'preact';
+import { calculator as frame, settings as settingWords } from '#content/interface.json';
+import { Answer, Findings, More } from './Answer.tsx';
+import { Field, problemText } from './Field.tsx';
+import { plain, type Speaker } from './Say.tsx';
+import { ShareBar } from './ShareBar.tsx';
+import type { CalculatorState, Good } from './useCalculator.ts';
+import { Working } from './Working.tsx';
+import type { IslandProps } from './words.ts';
+
+/** What a drawing is given: the last good state (quiet while a field is in trouble), its description, and a way back. */
+export type Drawn = { good: Good; quiet: boolean; description: string; onInput: CalculatorState['setInputs'] };
+
+type Props = IslandProps & { state: CalculatorState; drawing: (drawn: Drawn) => ComponentChildren };
+
+export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) => {
+  const speaker: Speaker = { calculator: state.calculator, words, base };
+  const { outcome, good } = state;
+  const described = good
+    ? plain(speaker, words.drawing, {
+        ...good.inputs as Record<string, number | string>,
+        ...Object.fromEntries(Object.entries(good.outcome.outputs).flatMap(([k, f]) => (f === null ? [] : [[k, 'also' in f ? f.value : (f.planOn ?? f.value)]]))),
+      }, state.system)
+    : '';
+  const troubled = outcome.kind === 'problems';
+  return (
+    <div class="calculator">
+      <div class="result">
+        <p class="link-words">{frame.reading} <span class="soft">{frame.readingFailed}</span></p>
+        <div class="held">
+          {state.isExample && <p class="example-words">{frame.example}</p>}
+          <Answer speaker={speaker} state={state} />
+          {good && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
+          <Findings speaker={speaker} state={state} only="stop" />
+        </div>
+      </div>
+      <div class="work held">
+        {state.general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
+        {state.linkUnits && (
+          <p class="notice">{frame.units.replace('{system}', settingWords[state.linkUnits])} <button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
+        )}
+        <h2>{frame.inputs}</h2>
+        <p class="finding caution wire"><span>{frame.wire}</span></p>
+        <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
+          {Object.keys(state.calculator.inputs).map((name) => <Field key={name} speaker={speaker} state={state} name={name} />)}
+        </form>
+        {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
+        <Findings speaker={speaker} state={state} only="others" />
+        <More speaker={speaker} state={state} />
+        <Working speaker={speaker} state={state} />
+        <ShareBar speaker={speaker} state={state} titles={titles} />
+        <p class="soft">{frame.statement}</p>
+      </div>
+    </div>
+  );
+};

@@ -1,0 +1,125 @@
+/** One input: label, hint, the figure with its unit, how it was got, and what is wrong with it. */
+import { calculator as frame, problems as problemWords } from '#content/interface.json';
+import type { AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
+import { fieldText, showValue } from '#core/kit/show.ts';
+import { faceOf } from '#core/kit/units.ts';
+import { asksGot } from './fields.ts';
+import { plain, Say, type Speaker } from './Say.tsx';
+import type { CalculatorState } from './useCalculator.ts';
+
+/** The message for a problem, in the label's own words. */
+export const problemText = (speaker: Speaker, state: CalculatorState, problem: InputProblem): string => {
+  const { words, calculator } = speaker;
+  const input = calculator.inputs[problem.input] as AnyInput | undefined;
+  const text = words.problems[problem.problem] ?? problemWords[problem.problem as keyof typeof problemWords] ?? problemWords.notNumber;
+  const bound = (value: number | string | undefined): string =>
+    typeof value === 'number' && input && input.kind !== 'choice' ? showValue({ unit: input.unit, step: input.kind === 'quantity' ? input.step : undefined }, value, state.system) : String(value ?? '');
+  const filled = text
+    .replaceAll('{label}', words.inputs[problem.input]?.label ?? '')
+    .replaceAll('{text}', state.fields[problem.input]?.text ?? '')
+    .replaceAll('{example}', input && input.kind === 'quantity' ? fieldText(input.unit, input.example, state.system) : '')
+    .replace(/\{(min|max)\}/g, (_, end: string) => bound(problem.values[end]))
+    .replace(/\{(shortest|longest)\}/g, (_, end: string) => String(problem.values[end] ?? ''));
+  return plain(speaker, filled, problem.values, state.system);
+};
+
+type Part = { speaker: Speaker; state: CalculatorState; name: string };
+
+const Got = ({ state, name, hint }: Part & { hint: string }) => {
+  const now = state.fields[name]?.got ?? 'judged';
+  const options: [Got, string][] = [['judged', frame.byEye], ['measured', frame.measured], ...(now === 'exact' ? [['exact', frame.exact] as [Got, string]] : [])];
+  return (
+    <fieldset class="got">
+      <legend class="only-read">{hint}</legend>
+      {options.map(([got, word]) => (
+        <label key={got}>
+          <input type="radio" name={`${name}-got`} checked={now === got} onChange={() => state.setGot(name, got)} />
+          <span>{word}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+const Choice = ({ speaker, state, name, options }: Part & { options: readonly string[] }) => {
+  const words = speaker.words.inputs[name];
+  const chosen = state.fields[name]?.text;
+  if (options.length > 5) {
+    return (
+      <select id={`in-${name}`} value={chosen} onChange={(e) => state.setText(name, e.currentTarget.value)}>
+        {options.map((option) => <option key={option} value={option} selected={option === chosen}>{words?.choices?.[option] ?? option}</option>)}
+      </select>
+    );
+  }
+  return (
+    <div class="choices">
+      {options.map((option) => (
+        <label key={option}>
+          <input type="radio" name={name} value={option} checked={option === chosen} onChange={() => state.setText(name, option)} />
+          <span>{words?.choices?.[option] ?? option}</span>
+        </label>
+      ))}
+    </div>
+  );
+};
+
+const Figure = ({ speaker, state, name, input, described }: Part & { input: Exclude<AnyInput, { kind: 'choice' }>; described: string }) => {
+  const field = state.fields[name];
+  const symbol = faceOf(input.unit, state.system).symbol;
+  const words = speaker.words.inputs[name];
+  return (
+    <>
+      <span class="field-input">
+        <input
+          id={`in-${name}`}
+          type="text"
+          inputMode={input.kind === 'quantity' && input.min >= 0 && state.system === 'metric' ? 'decimal' : undefined}
+          autocomplete="off"
+          value={field?.text ?? ''}
+          aria-invalid={field?.problem ? true : undefined}
+          aria-describedby={described}
+          onInput={(e) => state.setText(name, e.currentTarget.value)}
+        />
+        {symbol && <span class="unit">{symbol}</span>}
+      </span>
+      {input.girth && (
+        <fieldset class="got">
+          <legend class="only-read">{`${words?.label}: ${frame.givenAs}`}</legend>
+          {[false, true].map((girth) => (
+            <label key={String(girth)}>
+              <input type="radio" name={`${name}-as`} checked={field?.girth === girth} onChange={() => state.setGirth(name, girth)} />
+              <span>{girth ? frame.girth : frame.diameter}</span>
+            </label>
+          ))}
+        </fieldset>
+      )}
+      {asksGot(input) && <Got speaker={speaker} state={state} name={name} hint={`${words?.label}: ${frame.got}`} />}
+    </>
+  );
+};
+
+export const Field = ({ speaker, state, name }: Part) => {
+  const input = speaker.calculator.inputs[name] as AnyInput;
+  const words = speaker.words.inputs[name];
+  const problem = state.outcome.kind === 'problems' ? state.outcome.problems.find((p) => p.input === name) : undefined;
+  const radios = input.kind === 'choice' && input.options.length <= 5;
+  const body = (
+    <>
+      {words?.hint && <p class="hint" id={`hint-${name}`}><Say speaker={speaker} text={words.hint} /></p>}
+      <div class="field-row">
+        {input.kind === 'choice'
+          ? <Choice speaker={speaker} state={state} name={name} options={input.options} />
+          : <Figure speaker={speaker} state={state} name={name} input={input} described={[words?.hint ? `hint-${name}` : '', `error-${name}`].join(' ').trim()} />}
+      </div>
+      <div id={`error-${name}`} aria-live="polite">
+        {problem && <p class="field-error">{problemText(speaker, state, problem)}</p>}
+      </div>
+    </>
+  );
+  const css = problem ? 'field wrong' : 'field';
+  return radios ? (
+    <fieldset class={css}><legend>{words?.label ?? name}</legend>{body}</fieldset>
+  ) : (
+    <div class={css}><label for={`in-${name}`}>{words?.label ?? name}</label>{body}</div>
+  );
+};

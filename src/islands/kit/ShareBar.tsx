@@ -1,0 +1,62 @@
+/** Copy the link with every figure, print, and carry results on to the next calculator. */
+import { useState } from 'preact/hooks';
+import { calculator as frame } from '#content/interface.json';
+import type { Got } from '#core/kit/calculator.ts';
+import type { Quantity } from '#core/kit/outcome.ts';
+import type { Speaker } from './Say.tsx';
+import type { CalculatorState } from './useCalculator.ts';
+
+type Props = { speaker: Speaker; state: CalculatorState; titles: Readonly<Record<string, string>> };
+
+/**
+ * Our figures as the other calculator's inputs. A result goes as what to plan on, exact, with no further tolerance; a
+ * figure the reader entered goes as it was got. What the other still needs is asked for there.
+ */
+const carried = ({ calculator, good, fields }: CalculatorState, fill: Readonly<Record<string, string>>): string => {
+  const pairs: [string, string][] = [];
+  const names: Record<Got, string[]> = { judged: [], measured: [], exact: [] };
+  for (const [theirs, ours] of Object.entries(fill)) {
+    const figure = good?.outcome.outputs[ours] as Quantity | null | undefined;
+    const value = ours in calculator.outputs ? (figure?.planOn ?? figure?.value) : good?.inputs[ours];
+    if (value === null || value === undefined) continue;
+    names[ours in calculator.outputs ? 'exact' : (fields[ours]?.got ?? 'judged')].push(theirs);
+    pairs.push([theirs, String(value)]);
+  }
+  const got = (['measured', 'exact'] as const).filter((how) => names[how].length > 0).map((how) => [how, names[how].join('_')] as [string, string]);
+  return [['v', '1'], ['got', 'judged'], ...got, ...pairs].map(([key, value]) => `${key}=${encodeURIComponent(value as string)}`).join('&');
+};
+
+export const ShareBar = ({ speaker, state, titles }: Props) => {
+  const [said, setSaid] = useState('');
+  const copy = async (): Promise<void> => {
+    const link = `${location.origin}${location.pathname}?${state.query}`;
+    try {
+      await navigator.clipboard.writeText(link);
+      setSaid(frame.copied);
+    } catch {
+      history.replaceState(history.state, '', `?${state.query}`);
+      setSaid(frame.copyFailed);
+    }
+  };
+  const ways = Object.entries(speaker.words.carries).filter(([id]) => id in titles);
+  return (
+    <section class="needs-script no-print">
+      <h2>{frame.share}</h2>
+      <p class="actions">
+        <button type="button" onClick={() => void copy()}>{frame.copy}</button>
+        <button type="button" onClick={() => print()}>{frame.print}</button>
+      </p>
+      <p role="status">{said}</p>
+      {state.outcome.kind === 'answer' && ways.length > 0 && (
+        <>
+          <h2>{frame.carry}</h2>
+          <ul class="ways-on">
+            {ways.map(([id, fill]) => (
+              <li key={id}><a href={`${speaker.base}calculators/${id}/?${carried(state, fill)}`}><strong>{frame.carryTo.replace('{title}', titles[id] ?? id)}</strong></a></li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,111 @@
+/**
+ * The state of one calculator on its page: fields, outcome, the last good answer, and the address that holds it all.
+ * The first render is the example, as the server made it; the address is read after.
+ */
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { AnyCalculator, AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
+import { readLink, writeLink } from '#core/kit/link.ts';
+import { type Answer, evaluate, type Inputs, type Outcome } from '#core/kit/outcome.ts';
+import type { UnitSystem } from '#core/kit/units.ts';
+import { held, hold, onChange, set, settings } from '#device/settings.ts';
+import { entered, exampleFields, type Fields, fieldsFrom, forLink, inSystem, withGirth, withText, withValue } from './fields.ts';
+
+export type Good = { inputs: Inputs; outcome: Answer };
+export type CalculatorState = ReturnType<typeof useCalculator>;
+
+const pause = 200;
+
+const outcomeOf = (calculator: AnyCalculator, fields: Fields, general: readonly InputProblem[]): { inputs: Inputs; outcome: Outcome } => {
+  const { inputs, got, problems } = entered(fields);
+  const all = [...general, ...problems];
+  return { inputs, outcome: all.length > 0 ? { kind: 'problems', problems: all } : evaluate(calculator, inputs, got) };
+};
+
+export const useCalculator = (calculator: AnyCalculator) => {
+  const [system, setSystem] = useState<UnitSystem>('metric');
+  const [fields, setFields] = useState<Fields>(() => exampleFields(calculator, 'metric'));
+  const [isExample, setIsExample] = useState(true);
+  const [general, setGeneral] = useState<readonly InputProblem[]>([]);
+  const [touched, setTouched] = useState(false);
+  const [linkUnits, setLinkUnits] = useState<UnitSystem | null>(null);
+
+  const { inputs, outcome } = useMemo(() => outcomeOf(calculator, fields, general), [calculator, fields, general]);
+  const good = useRef<Good | null>(null);
+  if (outcome.kind === 'answer') good.current = { inputs, outcome };
+
+  useEffect(() => {
+    const link = readLink(calculator, location.search);
+    if (link.extras.units) hold({ units: link.extras.units });
+    if (link.extras.rules) hold({ ruleSet: link.extras.rules });
+    setLinkUnits((held().units as UnitSystem | undefined) ?? null);
+    const now = settings().units;
+    setSystem(now);
+    if (link.kind === 'given') {
+      setFields(fieldsFrom(calculator, link.inputs, link.got, now, link.texts, link.problems));
+      setGeneral(link.problems.filter((p) => !(p.input in calculator.inputs)));
+      setIsExample(false);
+    } else if (now !== 'metric') {
+      setFields(exampleFields(calculator, now));
+    }
+    return onChange(({ units }) => {
+      setSystem(units);
+      setFields((before) => inSystem(calculator, before, units));
+      setLinkUnits((held().units as UnitSystem | undefined) ?? null);
+    });
+  }, [calculator]);
+
+  // What was held back is shown once the figures of the link stand in the page, not before.
+  const read = useRef(false);
+  useEffect(() => {
+    if (!read.current) read.current = true;
+    else delete document.documentElement.dataset['linked'];
+  });
+
+  const query = writeLink(calculator, forLink(fields), entered(fields).got);
+  useEffect(() => {
+    if (!touched) return;
+    const later = setTimeout(() => history.replaceState(history.state, '', `?${query}${location.hash}`), pause);
+    return () => clearTimeout(later);
+  }, [query, touched]);
+
+  const change = (next: (before: Fields) => Fields): void => {
+    setTouched(true);
+    setIsExample(false);
+    setFields(next);
+  };
+  const inputNamed = (name: string): AnyInput => calculator.inputs[name] as AnyInput;
+  const one = (name: string, next: (field: Fields[string]) => Fields[string]): void =>
+    change((before) => ({ ...before, [name]: next(before[name] as Fields[string]) }));
+
+  return {
+    calculator,
+    system,
+    fields,
+    inputs,
+    outcome,
+    /** The last answer that could be given; null until there was one. */
+    good: good.current,
+    isExample,
+    general,
+    query,
+    linkUnits,
+    keepUnits: (): void => set(held()),
+    setText: (name: string, text: string): void => one(name, (f) => withText(inputNamed(name), f, text, system)),
+    setGot: (name: string, got: Got): void => one(name, (f) => ({ ...f, got })),
+    setGirth: (name: string, girth: boolean): void => one(name, (f) => withGirth(inputNamed(name), f, girth, system)),
+    /** From a handle of the drawing. */
+    setInputs: (some: { readonly [name: string]: number | string }): void =>
+      change((before) => ({
+        ...before,
+        ...Object.fromEntries(Object.entries(some).map(([name, value]) => [name, withValue(inputNamed(name), before[name] as Fields[string], value, system)])),
+      })),
+    /** Fields in trouble take the example's figure; the rest stay. */
+    fillFromExample: (): void => {
+      setGeneral([]);
+      change((before) => {
+        const example = exampleFields(calculator, system);
+        return Object.fromEntries(Object.entries(before).map(([name, f]) => [name, f.problem === null ? f : (example[name] as Fields[string])]));
+      });
+    },
+  };
+};
