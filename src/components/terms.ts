@@ -15,3 +15,16 @@ export const allTerms = async (): Promise<TermEntry[]> =>
 export const byLetter = async (): Promise<[string, TermEntry[]][]> => [
   ...Map.groupBy(await allTerms(), letterOf),
 ];
+
+export type Name = { name: string; address: string; other: boolean };
+
+/** Every name a term goes by, its own and the others, by first letter, in order. */
+export const namesByLetter = async (): Promise<[string, Name[]][]> => {
+  const names = (await allTerms()).flatMap((entry): Name[] => [
+    { name: entry.data.term, address: termAddress(entry), other: false },
+    ...entry.data.also.map(({ name }) => ({ name, address: termAddress(entry), other: true })),
+  ]);
+  const letter = ({ name }: Name) => (name.match(/[a-z]/i)?.[0] ?? '#').toLowerCase();
+  names.sort((a, b) => a.name.localeCompare(b.name, 'en'));
+  return [...Map.groupBy(names, letter)].sort(([a], [b]) => a.localeCompare(b, 'en'));
+};
