@@ -7,8 +7,13 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'unit', include: ['test/{core,shared,content,drawings,islands,components,device,architecture}/**/*.test.{ts,tsx}'] } },
-      { test: { name: 'site', include: ['test/site/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        test: {
+          name: 'unit',
+          include: ['test/{core,shared,content,drawings,islands,components,device,architecture,build,worker}/**/*.test.{ts,tsx}'],
+        },
+      },
+      { test: { name: 'site', include: ['test/site/**/*.test.ts'], testTimeout: 60_000, globalSetup: ['test/site/built.ts'] } },
       {
         test: {
           name: 'browser',

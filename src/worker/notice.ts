@@ -46,6 +46,7 @@ export const showProgress = (done: number, total: number): void => {
   bar.max = total;
   bar.value = done;
   if (done < total) return say(offline.title, true, []);
+  say(offline.filled, false, [[offline.close, () => undefined]]);
   setTimeout(() => {
     if (!offered) hide();
   }, QUIET_AFTER);

@@ -5,7 +5,9 @@
 import { container, ask, onProgress, onWaiting, register, registration, reopenOnTake, take } from './device.ts';
 
 const savesData = () => (navigator as { connection?: { saveData?: boolean } }).connection?.saveData === true;
-const notice = () => import('./notice.ts');
+let loaded: Promise<typeof import('./notice.ts')> | undefined;
+/** One promise for all, so that what is said comes in order. */
+const notice = () => (loaded ??= import('./notice.ts'));
 
 /** @param shown whether its progress is told: for the first edition, not for one that comes while the reader reads */
 const keep = async (shown: boolean) => {

@@ -1,0 +1,65 @@
+/** After one visit the server goes away: everything must still be there, also under a sub-path. */
+import { describe } from 'vitest';
+import words from '#content/interface.json';
+import { HOSTED, pagesOf } from '../site/built.ts';
+import { expect, test, untilKept } from './harness.ts';
+
+const NO_SERVER = /Failed to load resource|ERR_CONNECTION_REFUSED/;
+const heading = (html: string) => /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1]?.replace(/<[^>]*>/g, '').replace(/\s+/g, ' ').trim();
+
+describe.each(HOSTED)('with the server stopped, under %s', (base, dir) => {
+  test('every page opens', async ({ site, page }) => {
+    await site.restart({ base, dir });
+    await page.goto(site.at('/'));
+    await untilKept(page);
+    await site.stop();
+    const pages = pagesOf(dir).filter(({ path }) => path !== '/404.html');
+    expect(pages.length).toBeGreaterThan(5);
+    for (const { path, html } of pages) {
+      const response = await page.goto(site.at(path));
+      expect(response?.status(), path).toBe(200);
+      expect(response?.fromServiceWorker(), path).toBe(true);
+      const h1 = (await page.locator('h1').innerText()).replace(/\s+/g, ' ');
+      expect(h1, path).toBe(heading(html)?.replaceAll('&amp;', '&'));
+    }
+  });
+
+  test('an address without its last slash, with its index, and one that is no page', async ({ site, page, allow }) => {
+    allow(NO_SERVER);
+    await site.restart({ base, dir });
+    await page.goto(site.at('/'));
+    await untilKept(page);
+    await site.stop();
+    for (const path of ['/offline', '/offline/index.html', '/offline?from=somewhere', '/index.html']) {
+      expect((await page.goto(site.at(path)))?.status(), path).toBe(200);
+    }
+    const missing = await page.goto(site.at('/chapters/no-such-chapter/'));
+    expect(missing?.status()).toBe(404);
+    expect(await page.locator('h1').innerText()).toBe(words.notFound.title);
+  });
+});
+
+test('its fetching is told, and told as done', async ({ site, page }) => {
+  await page.goto(site.at('/'));
+  await page.locator('.notice [role=status]').getByText(words.offline.filled).waitFor();
+  await page.getByRole('button', { name: words.offline.close }).click();
+  await expect.poll(() => page.locator('.notice').count()).toBe(0);
+});
+
+test('/offline/ says what the device holds', async ({ site, page }) => {
+  await page.goto(site.at('/offline/'));
+  await page.locator('.keeping-state[data-state=all]').waitFor();
+  const [, held, of] = /(\d+) of (\d+)/.exec(await page.locator('.keeping-state').innerText()) ?? [];
+  expect(Number(held)).toBeGreaterThan(20);
+  expect(held).toBe(of);
+  expect(await page.locator('[data-edition=here]').innerText()).toBe(await page.locator('.edition-id').innerText());
+});
+
+test('where the reader saves data, nothing is fetched before they say so', async ({ site, page }) => {
+  await page.addInitScript(() => Object.defineProperty(navigator, 'connection', { value: { saveData: true } }));
+  await page.goto(site.at('/'));
+  await page.getByText(words.offline.saving).waitFor();
+  expect(await page.evaluate(() => navigator.serviceWorker.getRegistrations().then((found) => found.length))).toBe(0);
+  await page.getByRole('button', { name: words.offline.savingKeep }).click();
+  await untilKept(page);
+});
