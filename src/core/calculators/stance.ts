@@ -22,7 +22,7 @@ export const stance = defineCalculator({
     poleShortest: pole(2.3),
     poleLongest: pole(3.4),
     groundRise: quantity('deg', { min: -25, max: 25, step: 1, example: 0, tolerance: guess({ least: 5 }, { least: 1 }) }),
-    platformHeight: quantity('m', { min: 0, max: 20, step: 0.1, example: 0, tolerance: guess({ least: 0.5 }, { least: 0.1 }) }),
+    platformHeight: quantity('m', { min: 0, max: 20, step: 0.1, example: 0, tolerance: guess({ least: 0.5, sureAtZero: true }, { least: 0.1, sureAtZero: true }) }),
     standing: choice(['beside', 'stemSide', 'tipSide'], 'beside'),
     landingReach: quantity('m', { min: 0, max: 15, step: 0.1, example: 1.8 }),
   },

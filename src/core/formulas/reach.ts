@@ -15,9 +15,15 @@ export const riseFrom = (rise: number, slope: number, standOff: number): number 
 export const standOffAtSteepest = (rise: number, slope: number, limit: number): number =>
   Math.max(0, rise / (tan(limit) - tan(slope)));
 
-/** The nearest stand-off (m) at which the pole, held down to a cut below the grip, is no lower than `lowest` (< 0). */
-export const standOffAtLowest = (rise: number, slope: number, lowest: number): number =>
-  Math.max(0, -rise / (tan(slope) - tan(lowest)));
+/**
+ * The nearest stand-off (m) at which the pole, held down to a cut below the grip, is no lower than `lowest` (< 0).
+ * Infinite where the ground falls as fast as that: then it is lower from everywhere.
+ */
+export const standOffAtLowest = (rise: number, slope: number, lowest: number): number => {
+  if (rise >= 0) return 0;
+  const opening = tan(slope) - tan(lowest);
+  return opening > 0 ? -rise / opening : Infinity;
+};
 
 /**
  * The stand-off (m) where a pole of this length just reaches: the larger root of s² + (rise + s·tan slope)² = length².

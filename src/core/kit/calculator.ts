@@ -4,8 +4,11 @@
  */
 import type { Unit } from './units.ts';
 
-/** How far a figure may be out: `max(share × |value|, least)` both ways, or unequal ways with `plus` and `minus`. */
-export type Tolerance = { share?: number; least?: number; plus?: number; minus?: number };
+/**
+ * How far a figure may be out: `max(share × |value|, least)` both ways, or unequal ways with `plus` and `minus`.
+ * `sureAtZero`: nothing is no guess; who stands on the ground knows that there is no platform.
+ */
+export type Tolerance = { share?: number; least?: number; plus?: number; minus?: number; sureAtZero?: boolean };
 
 /** How a figure was come by. */
 export type Got = 'exact' | 'measured' | 'judged';
@@ -100,7 +103,10 @@ export type Computed<Output extends string = string> =
 
 export type InputProblem = { input: string; problem: string; values: Values };
 
-/** An error that several inputs share, as when one eye judged them all: a common factor on top of each one's own. */
+/**
+ * An error that several quantities share, as when one eye judged them all: a common factor on top of each one's own.
+ * Common only while all were got in the same way; otherwise each bears it alone.
+ */
 export type SharedError<Name extends string = string> = { inputs: readonly Name[]; judged: number; measured: number };
 
 export type Calculator<
@@ -128,16 +134,26 @@ export type Calculator<
 export type AnyCalculator = Calculator<any, any>;
 export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
 
+const refuseNotFinite = (where: string, values: { readonly [name: string]: number | string | null }): void => {
+  for (const [name, value] of Object.entries(values)) {
+    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${where}: "${name}" is not finite`);
+  }
+};
+
 /** An answer. Throws where a figure is not finite: that is a fault of the calculator, never of the reader. */
 export const answer = <T extends { readonly [name: string]: number | string | null }>(
   outputs: T,
   findings: (RawFinding | false)[] = [],
   working: RawStep[] = [],
 ): Computed<keyof T & string> => {
-  for (const [name, value] of Object.entries(outputs)) {
-    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`output "${name}" is not finite`);
+  const raised = findings.filter((f) => f !== false);
+  refuseNotFinite('output', outputs);
+  for (const { id, values } of raised) if (values) refuseNotFinite(`finding "${id}"`, values);
+  for (const { id, values, result } of working) {
+    refuseNotFinite(`step "${id}"`, values);
+    refuseNotFinite(`step "${id}"`, { [result.name]: result.value });
   }
-  return { kind: 'answer', outputs, findings: findings.filter((f) => f !== false), working };
+  return { kind: 'answer', outputs, findings: raised, working };
 };
 
 /** Outside what the method or table covers: which limit, and the figures that say so. */

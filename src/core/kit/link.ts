@@ -53,12 +53,12 @@ const pairsOf = (query: string): Pairs =>
     return at < 0 ? [decoded(part), ''] : [decoded(part.slice(0, at)), decoded(part.slice(at + 1))];
   });
 
-const plainNumber = /^-?\d+(\.\d+)?(e-?\d+)?$/;
+const plainNumber = /^-?\d+(\.\d+)?(e[+-]?\d+)?$/;
 const toNumber = (text: string): number | null => (plainNumber.test(text) ? Number(text) : null);
 
 /** One input out of its text: its value, or what is wrong with it. */
 const valueOf = (input: AnyInput, text: string): Inputs[string] | undefined => {
-  if (text === '') return input.optional ? null : undefined;
+  if (text === '') return input.optional ? null : input.kind === 'list' && input.shortest === 0 ? [] : undefined;
   if (input.kind === 'choice') return text;
   if (input.kind === 'quantity') return toNumber(text) ?? undefined;
   const items = text.split(listMark).map(toNumber);
@@ -101,7 +101,7 @@ export const readLink = (calculator: AnyCalculator, query: string): ReadLink => 
   if (!(from >= 1 && from <= linkVersion) || version.length > 1) {
     problems.push({ input: 'v', problem: from > linkVersion ? 'newerLink' : 'badLink', values: {} });
   }
-  for (let v = from; v < linkVersion; v++) pairs = (upgrades[v - 1] as (p: Pairs) => Pairs)(pairs);
+  if (from >= 1) for (const upgrade of upgrades.slice(from - 1)) pairs = upgrade(pairs);
 
   const values: { [name: string]: Inputs[string] } = {};
   const texts: { [name: string]: string } = {};

@@ -28,7 +28,8 @@ export type Outcome =
 
 type Run = (corner: Corner) => { inputs: Inputs; computed: Computed };
 type Outside = Extract<Computed, { kind: 'outside' }>;
-type End = { inputs: Inputs; value: number | string | null } | { outside: Outside };
+type Inside = { inputs: Inputs; value: number | string | null };
+type End = Inside | { outside: Outside };
 
 const levels: readonly Level[] = ['stop', 'caution', 'note'];
 
@@ -63,7 +64,10 @@ const extreme = (
   };
   let bestCorner = corners[0] as Corner;
   for (const corner of corners) if (consider(corner)) bestCorner = corner;
-  for (const variable of variables.filter((v) => output.moves[v.name] === 'bends')) {
+  const bending = variables.filter((v) => output.moves[v.name] === 'bends');
+  // What bends may have its best just where the figures were entered.
+  if (bending.length > 0 && consider(middle(variables))) bestCorner = middle(variables);
+  for (const variable of bending) {
     const value = (at: number): number => {
       const found = outputAt(run, { ...bestCorner, [variable.name]: at }, name);
       return 'outside' in found || typeof found.value !== 'number' ? Number.NaN : found.value;
@@ -99,20 +103,20 @@ const workOut = (
   }
   const low = extreme(run, variables, name, output, 'low');
   const high = extreme(run, variables, name, output, 'high');
-  if ('outside' in low && output.protects !== 'up') return low.outside;
-  if ('outside' in high && output.protects !== 'down') return high.outside;
-  const beyond = 'outside' in low ? low.outside : 'outside' in high ? high.outside : null;
-  const ends = [low, high].flatMap((e) => ('outside' in e ? [] : [e.inputs]));
-  const protecting = output.protects === 'down' ? low : high;
-  const protectingInputs = 'outside' in protecting ? null : protecting.inputs;
-  const number = (end: End): number | null =>
-    'outside' in end || typeof end.value !== 'number' ? (nominal as number | null) : end.value;
-  const missing = nominal === null || (!('outside' in protecting) && protecting.value === null);
-  if (missing) return { figure: null, ends: output.protects === 'both' ? ends : [protectingInputs as Inputs], beyond };
-  const range = { value: nominal as number, low: number(low) as number, high: number(high) as number };
+  const needed = { up: [high], down: [low], both: [low, high] }[output.protects];
+  const missing = needed.find((end) => 'outside' in end);
+  if (missing) return missing.outside;
+  const other = [low, high].find((end) => 'outside' in end);
+  const beyond = other ? other.outside : null;
+  const deciding = needed as Inside[];
+  const ends = deciding.map((end) => end.inputs);
+  if (typeof nominal !== 'number' || deciding.some((end) => end.value === null)) return { figure: null, ends, beyond };
+  // An end that does not protect may lie outside, or nowhere: then the range is shown from the figure as entered.
+  const number = (end: End): number => ('outside' in end || typeof end.value !== 'number' ? nominal : end.value);
+  const range = { value: nominal, low: number(low), high: number(high) };
   if (output.protects === 'both') return { figure: { ...range, planOn: null, planAt: null }, ends, beyond };
   const planOn = output.protects === 'up' ? range.high : range.low;
-  return { figure: { ...range, planOn, planAt: protectingInputs }, ends: [protectingInputs as Inputs], beyond };
+  return { figure: { ...range, planOn, planAt: ends[0] as Inputs }, ends, beyond };
 };
 
 const same = (a: Inputs[string] | undefined, b: Inputs[string] | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -135,7 +139,10 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   const problems = checkInputs(calculator, given);
   if (problems.length > 0) return { kind: 'problems', problems };
   const inputs: Inputs = Object.fromEntries(Object.keys(calculator.inputs).map((key) => [key, given[key] ?? null]));
-  const gotOf = (name: string): Got => (typeof got === 'string' ? got : (got[name] ?? 'judged'));
+  const gotOf = (name: string): Got => {
+    const how = typeof got === 'string' ? got : got[name];
+    return how === 'exact' || how === 'measured' ? how : 'judged';
+  };
   const variables = variablesOf(calculator, inputs, gotOf);
 
   const known = new Map<string, ReturnType<Run>>();

@@ -53,11 +53,13 @@ const amountOf = (text: string): number => {
   return fraction(first as string) + (second === undefined ? 0 : fraction(second));
 };
 
-/** A comma before exactly three digits: a decimal, or thousands? */
-const readsTwoWays = (text: string): boolean => /^\d{1,3},\d{3}$/.test(text);
+/** A comma before exactly three digits: a decimal, or thousands? After a nought it can only be a decimal. */
+const readsTwoWays = (text: string): boolean => /^[1-9]\d{0,2},\d{3}$/.test(text);
 
+/** One spelling for each mark. A fraction sign after a figure is a part more, not more figures; a raised figure is a power. */
 const tidy = (text: string): string =>
-  text.normalize('NFKC').replace(/[’′]/g, "'").replace(/[”″]/g, '"').replace(/''/g, '"').replace(/[−–]/g, '-').replace(/\s+/g, ' ').trim().toLowerCase();
+  text.replace(/(\d)(?=[\u00bc-\u00be\u2150-\u215e])/g, '$1 ').replace(/(\d)(?=[\u00b2\u00b3\u00b9\u2070-\u2079])/g, '$1^')
+    .normalize('NFKC').replaceAll('\u2044', '/').replace(/[’′]/g, "'").replace(/[”″]/g, '"').replace(/''/g, '"').replace(/[−–]/g, '-').replace(/\s+/g, ' ').trim().toLowerCase();
 
 /**
  * @param text as typed
@@ -65,7 +67,7 @@ const tidy = (text: string): string =>
  * @param system how a bare number is meant: metric, or feet (for m), inches (for mm) and the like
  */
 export const readQuantity = (text: string, unit: Unit, system: UnitSystem): Read => {
-  const typed = tidy(text).replace('⁄', '/');
+  const typed = tidy(text);
   if (typed === '') return problem('missing');
   const known = spellings[unit];
   const compound = (unit === 'm' || unit === 'mm') && feetThenInches.exec(typed);
@@ -89,14 +91,17 @@ export const readQuantity = (text: string, unit: Unit, system: UnitSystem): Read
   } else if (unit === 'degC' && /^°?\s?[cf]$/.test(tail)) {
     value = tail.endsWith('f') ? (size - 32) / 1.8 : size;
   } else {
-    const factor = known?.[tail] ?? (tail === face.symbol.toLowerCase() ? face.per : undefined);
+    const factor = known?.[tail] ?? (tail === tidy(face.symbol) && !isFeetAndInches(face) ? face.per : undefined);
     if (factor === undefined) return problem('wrongUnit');
     value = size * factor;
   }
   return Number.isFinite(value) ? { kind: 'value', value } : problem('notNumber');
 };
 
+/** A gap between items: not the one inside `10 1/2` or `1 ft 2 in`. */
+const gap = /;|,(?=\s)|(?<!'|ft|foot|feet)\s+(?=[\d.,])(?!\d+\/)|(?<=\/\d+)\s+(?=\d+\/)/i;
+
 /** A list of numbers as people write them: `60, 45 45` or `60;45`. A comma between digits without a space is a decimal. */
 export const readList = (text: string, unit: Unit, system: UnitSystem): Read[] =>
-  text.split(/;|,(?=\s)|\s+(?=[\d.,])/).map((part) => part.replace(/,\s*$/, '')).filter((part) => part.trim() !== '')
+  text.split(gap).map((part) => part.replace(/,\s*$/, '')).filter((part) => part.trim() !== '')
     .map((part) => readQuantity(part, unit, system));

@@ -24,27 +24,36 @@ const endsOf = (input: Exclude<AnyInput, { kind: 'choice' }>, tolerance: Toleran
   ];
 };
 
+/** The share of a shared error that an input bears, got as it was. */
+const shareOf = (error: SharedError, got: Got): number => ({ exact: 0, measured: error.measured, judged: error.judged })[got];
+
 /** The uncertain variables of these inputs, got so. */
 export const variablesOf = (calculator: AnyCalculator, inputs: Inputs, gotOf: (name: string) => Got): Variable[] => {
   const variables: Variable[] = [];
+  const alone = new Map<string, number>();
+  const common: Variable[] = [];
+  for (const [name, error] of Object.entries(calculator.shared as { [name: string]: SharedError })) {
+    const entered = error.inputs.filter((input) => inputs[input] !== null);
+    const shares = entered.map((input) => shareOf(error, gotOf(input)));
+    const share = Math.max(0, ...shares);
+    if (shares.some((s) => s !== share)) entered.forEach((input, i) => alone.set(input, shares[i] as number));
+    else if (share > 0) common.push({ name, kind: 'shared', low: 1 - share, middle: 1, high: 1 + share });
+  }
   for (const [name, input] of Object.entries(calculator.inputs as { [name: string]: AnyInput })) {
-    const tolerance = toleranceOf(input, gotOf(name));
+    const more = alone.get(name) ?? 0;
+    const tolerance = toleranceOf(input, gotOf(name)) ?? (more > 0 ? {} : null);
     const value = inputs[name];
     if (tolerance === null || input.kind === 'choice' || value === null) continue;
+    if (value === 0 && tolerance.sureAtZero) continue;
     if (input.kind === 'list') {
       variables.push({ name, kind: 'list', low: -1, middle: 0, high: 1 });
     } else {
-      const [low, high] = endsOf(input, tolerance, value as number);
+      const [from, to] = endsOf(input, tolerance, value as number);
+      const [low, high] = [from * (1 - more), Math.min(input.ceiling, to * (1 + more))];
       if (low < high) variables.push({ name, kind: 'own', low, middle: value as number, high });
     }
   }
-  for (const [name, error] of Object.entries(calculator.shared as { [name: string]: SharedError })) {
-    // One eye: the error is shared as far as the inputs were got in the same way; the roughest of them sets it.
-    const shares = error.inputs.map((input) => ({ exact: 0, measured: error.measured, judged: error.judged })[gotOf(input)]);
-    const share = Math.max(...shares);
-    if (share > 0) variables.push({ name, kind: 'shared', low: 1 - share, middle: 1, high: 1 + share });
-  }
-  return variables;
+  return [...variables, ...common];
 };
 
 /** Every variable in its middle: the figures as entered. */
@@ -68,7 +77,7 @@ export const atCorner = (
       });
     } else {
       for (const input of (calculator.shared[name] as SharedError).inputs) {
-        if (gotOf(input) !== 'exact') at[input] = (at[input] as number) * place;
+        if (at[input] !== null) at[input] = (at[input] as number) * place;
       }
     }
   }
