@@ -36,7 +36,7 @@ export const stance = defineCalculator({
     shortestReach: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, poleShortest: 'up' } },
   },
   lead: ['nearestStandOff', 'furthestStandOff', 'angleAtNearest'],
-  exampleGot: { cutHeight: 'measured' },
+  exampleGot: 'measured',
   middle: { rise: 'm', limitDistance: 'm', limitAngle: 'deg', lowestAngle: 'deg' },
   findings: {
     tipSide: { level: 'stop' },
