@@ -5,6 +5,7 @@ import { address } from '#components/address.ts';
 import { chapters } from '#components/handbook.ts';
 import type { Entry } from '#components/search/match.ts';
 import { allTerms, termAddress } from '#components/terms.ts';
+import { plainFacts } from '#components/words.ts';
 import { calculators } from '#core/registry.ts';
 
 const entries = async (): Promise<Entry[]> => {
@@ -12,9 +13,9 @@ const entries = async (): Promise<Entry[]> => {
   return [
     ...calculators.flatMap(({ id }): Entry[] => {
       const page = pages.get(id);
-      return page ? [{ k: 'calculator', t: page.title, a: address(`/calculators/${id}/`), o: page.also, s: page.question }] : [];
+      return page ? [{ k: 'calculator', t: page.title, a: address(`/calculators/${id}/`), o: page.also, s: plainFacts(page.question) }] : [];
     }),
-    ...(await chapters()).map(({ id, data }): Entry => ({ k: 'chapter', t: data.title, a: address(`/chapters/${id}/`), o: data.also, s: data.summary })),
+    ...(await chapters()).map(({ id, data }): Entry => ({ k: 'chapter', t: data.title, a: address(`/chapters/${id}/`), o: data.also, s: plainFacts(data.summary) })),
     ...(await allTerms()).map((entry): Entry => ({
       k: 'term',
       t: entry.data.term,

@@ -1,0 +1,29 @@
+/** Drawings that a text may show, drawn at build from the same geometry as in the calculators. */
+import bending from '#content/drawings/bending.json';
+import stance from '#content/drawings/stance.json';
+import threeCuts from '#content/drawings/three-cuts.json';
+import union from '#content/drawings/union.json';
+import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
+
+type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
+/** `tall`: height as a share of the width, by view. */
+const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
+  bending: { words: bending, tall: { sides: 0.68 } },
+  stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
+  'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
+  union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72 } },
+};
+/** Drawn for the width of a phone's column: its letters are then never smaller than they are drawn. */
+const width = 358;
+
+/** The box and the words of a view. Throws, with what there is, for a drawing or view that is not there. */
+export const figureOf = (drawing: string, view: string): { box: Box; words: DrawingWords } => {
+  const found = drawings[drawing];
+  if (!found) throw new Error(`<Figure drawing="${drawing}">: there is ${Object.keys(drawings).join(', ')}`);
+  const tall = found.tall[view];
+  const description = found.words.views[view];
+  if (tall === undefined || description === undefined) {
+    throw new Error(`<Figure drawing="${drawing}" view="${view}">: its views are ${Object.keys(found.tall).join(', ')}`);
+  }
+  return { box: { width, height: Math.round(width * tall) }, words: { title: found.words.title, description, labels: found.words.labels } };
+};
