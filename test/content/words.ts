@@ -49,6 +49,10 @@ const tagAt = (text: string, from: number): { tag: Tag; end: number } | undefine
     at += /^\s*/.exec(text.slice(at))?.[0].length ?? 0;
     const end = /^\/?>/.exec(text.slice(at, at + 2));
     if (end) return { tag: { name: name[1] as string, attributes }, end: at + end[0].length };
+    if (text[at] === '{') {
+      at = closing(text, at); // {...spread}: nothing in it is text
+      continue;
+    }
     const attribute = /^([\w:-]+)(=)?/.exec(text.slice(at, at + 80));
     if (!attribute) throw new Error(`cannot read the tag: ${text.slice(from, from + 80)}`);
     at += attribute[0].length;
@@ -90,8 +94,13 @@ export const strings = (value: unknown, path = ''): [string, string][] => {
   return [];
 };
 
-/** Frontmatter that is not for reading: ids, and the formulas of the working, whose figures belong to mathematics. */
-const unread = /^(sources|calculators|see|carries|inputs\.\w+\.id)\b|^working\.\w+\.(formula|numbers)$/;
+/**
+ * Frontmatter that is not for reading: ids, words that only search sees, and the formulas of the working, whose figures
+ * belong to mathematics.
+ */
+const unread = /^(sources|calculators|see|carries)\b|^also\[\d+\]$|^working\.\w+\.(formula|numbers)$/;
+/** In the words of the frame: the vocabulary of worded shares itself. */
+const vocabulary = /^shares\./;
 
 /** Every piece of text of one file that a reader sees. */
 export const piecesOf = (doc: Document): Piece[] => {
@@ -111,5 +120,5 @@ export const allPieces = (): Piece[] => [
   ...['chapters', 'calculators', 'cards', 'lessons'].flatMap((f) => documents(f, '.mdx')).flatMap(piecesOf),
   ...documents('terms', '.md').flatMap(piecesOf),
   ...filesIn('content', '.json').flatMap((file) =>
-    strings(JSON.parse(readFileSync(file, 'utf8'))).map(([where, text]) => ({ file, where, text }))),
+    strings(JSON.parse(readFileSync(file, 'utf8'))).filter(([path]) => !vocabulary.test(path)).map(([where, text]) => ({ file, where, text }))),
 ];
