@@ -20,13 +20,14 @@ export const register = async (): Promise<ServiceWorkerRegistration> => {
 
 export const registration = async (): Promise<ServiceWorkerRegistration | undefined> => container?.getRegistration(base);
 
-/** Asks a worker for what it holds, after mending if so asked. */
-export const ask = (worker: ServiceWorker, type: 'look' | 'mend'): Promise<Holds> =>
+/** Asks a worker for what it holds, after mending if so asked; `hear` is told how far the mending is. */
+export const ask = (worker: ServiceWorker, type: 'look' | 'mend', hear: (progress: Progress) => void = () => undefined): Promise<Holds> =>
   new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
-    port1.onmessage = (event: MessageEvent<Holds>) => {
+    port1.onmessage = ({ data }: MessageEvent<Holds | Progress>) => {
+      if (data.type === 'progress') return hear(data);
       port1.close();
-      done(event.data);
+      done(data);
     };
     worker.postMessage({ type } satisfies ToWorker, [port2]);
   });

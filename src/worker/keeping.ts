@@ -2,7 +2,7 @@
 import words from '#content/interface.json';
 import { fill } from '#components/fill.ts';
 import { ask, container, onProgress, onRegistered, onWaiting, register, registration, take } from './device.ts';
-import type { Holds } from './messages.ts';
+import type { Holds, Progress } from './messages.ts';
 
 const { offline } = words;
 const find = <E extends HTMLElement>(selector: string) => document.querySelector<E>(selector) as E;
@@ -53,23 +53,38 @@ const show = (holds: Holds) => {
   say(held === of ? 'all' : 'part', fill(held === of ? offline.all : offline.part, { held, of, size: megabytes(holds.bytes) }));
 };
 
+const showProgress = ({ done, total }: Progress) => {
+  progress.max = total;
+  progress.value = done;
+  say('filling', fill(offline.filling, { done, total }));
+};
+
 const look = async (how: 'look' | 'mend' = 'look') => {
   const found = await registration();
-  if (found?.active) return show(await ask(found.active, how));
+  if (found?.active) return show(await ask(found.active, how, showProgress));
   if (found?.installing) return;
   button('keep').hidden = false;
   say('none', offline.none);
 };
 
+/** Word of progress may come in after word of the end. */
+let fetching = false;
+
 /** Watches a worker being installed, until it is or has failed. */
-const watch = (installing: ServiceWorker | null) =>
-  installing?.addEventListener('statechange', () => {
-    if (installing.state === 'activated') void look();
-    if (installing.state === 'redundant') {
+const watch = (installing: ServiceWorker | null) => {
+  if (!installing) return;
+  let whole = false;
+  fetching = true;
+  installing.addEventListener('statechange', () => {
+    fetching = false;
+    if (installing.state === 'installed') whole = true;
+    if (installing.state === 'installed' || installing.state === 'activated') void look();
+    if (installing.state === 'redundant' && !whole) {
       say('broken', offline.broken);
       void registration().then((found) => (button('keep').hidden = Boolean(found?.active)));
     }
   });
+};
 
 const follow = (found: ServiceWorkerRegistration) => {
   watch(found.installing);
@@ -94,10 +109,8 @@ const keep = async () => {
 
 const begin = async () => {
   if (!container) return say('unable', window.isSecureContext ? offline.refused : offline.needsHttps);
-  onProgress(({ done, total }) => {
-    progress.max = total;
-    progress.value = done;
-    say('filling', fill(offline.filling, { done, total }));
+  onProgress((now) => {
+    if (fetching) showProgress(now);
   });
   button('keep').addEventListener('click', () => void keep());
   button('mend').addEventListener('click', () => void look('mend'));

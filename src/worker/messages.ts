@@ -4,13 +4,15 @@ export type ToWorker =
   | { type: 'take' }
   /** Say what the device holds; answered with `Holds` through the port that comes along. */
   | { type: 'look' }
-  /** Fetch again what the browser has cleared away; answered with `Holds` when done. */
+  /** Fetch again what the browser has cleared away; answered with `Progress` on the way and `Holds` when done. */
   | { type: 'mend' };
 
+/** Sent to every open page while an edition is fetched for the first time. */
 export type Progress = { type: 'progress'; edition: string; done: number; total: number };
 
 /** `[held, of]` files for each folder at the top of the handbook; `''` stands for the files that lie at the top itself. */
 export type Holds = {
+  type: 'holds';
   edition: string;
   files: { held: number; of: number };
   /** Size before packing, in bytes, of what is held. */

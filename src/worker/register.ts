@@ -14,8 +14,8 @@ const keep = async (shown: boolean) => {
   if (shown) onProgress(async ({ done, total }) => (await notice()).showProgress(done, total));
   const found = await register();
   onWaiting(found, async (waiting) => (await notice()).offer(() => take(waiting)));
-  // The browser may have cleared some of it away since the last visit.
-  if (found.active && !savesData() && navigator.onLine) {
+  // The browser may have cleared some of it away since the last visit. `/offline/` shows that and has a button for it.
+  if (found.active && !savesData() && !document.querySelector('[data-shows-keeping]')) {
     const { files } = await ask(found.active, 'look');
     if (files.held < files.of) await ask(found.active, 'mend');
   }

@@ -46,7 +46,7 @@ export class Shelf {
   async holds(): Promise<Holds> {
     const cache = await caches.open(this.controller.strategy.cacheName);
     const kept = new Set((await cache.keys()).map((request) => request.url));
-    const holds: Holds = { edition: this.edition, files: { held: 0, of: 0 }, bytes: 0, folders: {} };
+    const holds: Holds = { type: 'holds', edition: this.edition, files: { held: 0, of: 0 }, bytes: 0, folders: {} };
     for (const [url, cacheKey] of this.controller.getURLsToCacheKeys()) {
       const path = url.slice(new URL('./', location.href).href.length);
       const folder = (holds.folders[path.includes('/') ? path.slice(0, path.indexOf('/')) : ''] ??= [0, 0]);

@@ -15,22 +15,26 @@ declare const __FILES__: readonly ListedFile[];
 const shelf = new Shelf('__EDITION__', __FILES__);
 const { controller } = shelf;
 
-const broadcast = async (message: Progress) => {
+const progress = (done: number, total: number): Progress => ({ type: 'progress', edition: shelf.edition, done, total });
+const tellAll = async (message: Progress) => {
   for (const client of await self.clients.matchAll({ includeUncontrolled: true, type: 'window' })) client.postMessage(message);
 };
-const tellProgress = (done: number, total: number) => void broadcast({ type: 'progress', edition: shelf.edition, done, total });
 
-self.addEventListener('install', (event) => event.waitUntil(shelf.fill(event, tellProgress)));
+self.addEventListener('install', (event) => {
+  event.waitUntil(shelf.fill(event, (done, total) => void tellAll(progress(done, total))));
+});
 self.addEventListener('activate', (event) => {
   event.waitUntil(controller.activate(event).then(() => self.clients.claim()));
 });
 self.addEventListener('message', (event) => {
   const { type } = event.data as ToWorker;
-  const answer = async () => event.ports[0]?.postMessage(await shelf.holds());
+  const [port] = event.ports;
+  const mend = () => shelf.fill(event, (done, total) => port?.postMessage(progress(done, total)));
+  const answer = async () => port?.postMessage(await shelf.holds());
   if (type === 'take') event.waitUntil(self.skipWaiting());
   if (type === 'look') event.waitUntil(answer());
   // What could not be fetched shows in the answer.
-  if (type === 'mend') event.waitUntil(shelf.fill(event, tellProgress).catch(() => undefined).then(answer));
+  if (type === 'mend') event.waitUntil(mend().catch(() => undefined).then(answer));
 });
 
 /** A page of the handbook's own frame, said with another status; plain words if that page is lost as well. */

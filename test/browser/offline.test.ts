@@ -52,7 +52,7 @@ test('/offline/ says what the device holds', async ({ site, page }) => {
   const [, held, of] = /(\d+) of (\d+)/.exec(await page.locator('.keeping-state').innerText()) ?? [];
   expect(Number(held)).toBeGreaterThan(20);
   expect(held).toBe(of);
-  expect(await page.locator('[data-edition=here]').innerText()).toBe(await page.locator('.edition-id').innerText());
+  expect(await page.locator('[data-edition=here]').innerText()).toBe(await page.locator('footer .edition-id').innerText());
 });
 
 test('where the reader saves data, nothing is fetched before they say so', async ({ site, page }) => {
