@@ -1,5 +1,6 @@
 /** Where do I stand, at what angle, with how much pole? */
 import { standing as fact } from '../facts/standing.ts';
+import { angleUp, tan } from '../formulas/angles.ts';
 import {
   cutHeightAt, poleAngleFrom, standOffAtLength, standOffAtLowest, standOffAtSteepest,
 } from '../formulas/reach.ts';
@@ -11,6 +12,25 @@ const pole = (example: number) =>
 
 /** How the height between grip and cut moves a distance that turns where the two are level. */
 const turning = { cutHeight: 'bends', gripHeight: 'bends', platformHeight: 'bends', groundRise: 'bends' } as const;
+type Heights = { cutHeight: number; gripHeight: number; platformHeight: number };
+/** Turning points where the cut would stand `rise` (m) above the grip; the slope, `slope` (degrees). */
+const turnsAt = <I extends Heights>(rise: (inputs: I) => number, slope: (inputs: I) => number) => ({
+  cutHeight: (i: I) => i.gripHeight + i.platformHeight + rise(i),
+  gripHeight: (i: I) => i.cutHeight - i.platformHeight - rise(i),
+  platformHeight: (i: I) => i.cutHeight - i.gripHeight - rise(i),
+  groundRise: slope,
+});
+/** Nearest: least where cut and grip are level. With the rise given, one way with the slope. */
+const nearestTurns = turnsAt<Heights>(() => 0, () => Number.NaN);
+/** A pole's reach: greatest where the pole lies level, at its full length from plumb. */
+const reachTurns = (pole: 'poleLongest' | 'poleShortest') => {
+  type I = Heights & { groundRise: number; poleLongest: number; poleShortest: number };
+  return turnsAt<I>(
+    (i) => -i[pole] * tan(i.groundRise),
+    (i) => angleUp(i.gripHeight + i.platformHeight - i.cutHeight, i[pole]),
+  );
+};
+
 /** How it moves the pole's angle. */
 const steepening = { cutHeight: 'up', gripHeight: 'down', platformHeight: 'down', groundRise: 'up' } as const;
 
@@ -27,13 +47,13 @@ export const stance = defineCalculator({
     landingReach: quantity('m', { min: 0, max: 15, step: 0.1, example: 1.8 }),
   },
   outputs: {
-    nearestStandOff: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, landingReach: 'up' } },
-    furthestStandOff: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up' } },
+    nearestStandOff: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, landingReach: 'up' }, turns: nearestTurns },
+    furthestStandOff: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up' }, turns: reachTurns('poleLongest') },
     angleAtNearest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, landingReach: 'bends' } },
     angleAtFurthest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, poleLongest: 'bends' } },
     highestCut: { kind: 'quantity', unit: 'm', protects: 'down', moves: { gripHeight: 'up', platformHeight: 'up', poleLongest: 'up', groundRise: 'down' } },
-    clearance: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up', landingReach: 'down' } },
-    shortestReach: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, poleShortest: 'up' } },
+    clearance: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up', landingReach: 'down' }, turns: reachTurns('poleLongest') },
+    shortestReach: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, poleShortest: 'up' }, turns: reachTurns('poleShortest') },
   },
   lead: ['nearestStandOff', 'furthestStandOff', 'angleAtNearest'],
   exampleGot: 'measured',

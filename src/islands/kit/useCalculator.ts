@@ -28,6 +28,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
   const [general, setGeneral] = useState<readonly InputProblem[]>([]);
   const [touched, setTouched] = useState(false);
   const [linkUnits, setLinkUnits] = useState<UnitSystem | null>(null);
+  const [isRead, setIsRead] = useState(false);
 
   const { inputs, outcome } = useMemo(() => outcomeOf(calculator, fields, general), [calculator, fields, general]);
   const good = useRef<Good | null>(null);
@@ -47,6 +48,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
     } else if (now !== 'metric') {
       setFields(exampleFields(calculator, now));
     }
+    setIsRead(true);
     return onChange(({ units }) => {
       setSystem(units);
       setFields((before) => inSystem(calculator, before, units));
@@ -55,11 +57,9 @@ export const useCalculator = (calculator: AnyCalculator) => {
   }, [calculator]);
 
   // What was held back is shown once the figures of the link stand in the page, not before.
-  const read = useRef(false);
   useEffect(() => {
-    if (!read.current) read.current = true;
-    else delete document.documentElement.dataset['linked'];
-  });
+    if (isRead) delete document.documentElement.dataset['linked'];
+  }, [isRead]);
 
   const query = writeLink(calculator, forLink(fields), entered(fields).got);
   useEffect(() => {
