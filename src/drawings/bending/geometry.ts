@@ -23,17 +23,17 @@ type Panel = {
   cutAt: number;
 };
 
-/** In a panel 10 wide and 5.6 high. */
+/** In a panel 10 wide and 6.6 high. */
 const panels = (at: (x: number, y: number) => Point, px: (length: number) => number): readonly Panel[] => [
   {
     name: 'free',
-    limb: { from: at(1.5, 2.9), to: at(9.5, 2.3), bow: px(0.55), start: 'butt' },
+    limb: { from: at(1.5, 3.0), to: at(9.5, 2.2), bow: px(0.6), start: 'butt' },
     stretches: [{ from: 0.04, to: 0.9, squeezed: 'under' }],
     cutAt: 0.32,
   },
   {
     name: 'resting',
-    limb: { from: at(1.5, 3.2), to: at(9.6, 1.15), bow: px(0.1), start: 'butt', end: 'cut' },
+    limb: { from: at(1.5, 3.7), to: at(9.6, 1.0), bow: px(0.1), start: 'butt', end: 'cut' },
     stretches: [
       { from: 0.04, to: 0.25, squeezed: 'under' },
       { from: 0.25, to: 0.94, squeezed: 'upper' },
@@ -42,13 +42,13 @@ const panels = (at: (x: number, y: number) => Point, px: (length: number) => num
   },
   {
     name: 'hung',
-    limb: { from: at(0.4, 2.7), to: at(9.6, 2.7), bow: -px(0.5) },
+    limb: { from: at(0.4, 3.1), to: at(9.6, 3.1), bow: -px(0.62) },
     stretches: [{ from: 0.12, to: 0.88, squeezed: 'upper' }],
     cutAt: 0.5,
   },
   {
     name: 'held',
-    limb: { from: at(0.4, 2.55), to: at(9.6, 2.55), bow: -px(0.22) },
+    limb: { from: at(0.4, 2.8), to: at(9.6, 2.8), bow: -px(0.25) },
     stretches: [
       { from: 0.1, to: 0.27, squeezed: 'under' },
       { from: 0.27, to: 0.73, squeezed: 'upper' },
@@ -65,7 +65,7 @@ const otherLimb = (s: Sketch, centre: Point, radius: number) =>
 const supports = (s: Sketch, panel: Panel, l: Limb, at: (x: number, y: number) => Point, px: (length: number) => number) => {
   const radius = px(0.52);
   const over = (t: number, side: 1 | -1) => otherLimb(s, add(onLimb(l, t), [0, -side * (onHalf(l, t) + radius)]), radius);
-  if (panel.name === 'free' || panel.name === 'resting') s.draw(stem(at(0.9, 0.35), at(0, 4.4)[1], px(1.25)));
+  if (panel.name === 'free' || panel.name === 'resting') s.draw(stem(at(0.9, 0.35), at(0, 4.9)[1], px(1.25)));
   if (panel.name === 'resting') s.draw(ground(at(0, 0.35), at(10, 0.35)));
   if (panel.name === 'hung') [0.08, 0.92].forEach((t) => over(t, -1));
   if (panel.name === 'held') [0.06, 0.94].forEach((t) => [1, -1].forEach((side) => over(t, side as 1 | -1)));
@@ -73,7 +73,7 @@ const supports = (s: Sketch, panel: Panel, l: Limb, at: (x: number, y: number) =
 const onHalf = (l: Limb, t: number) => (l.fromWidth + (l.toWidth - l.fromWidth) * t) / 2;
 
 const drawPanel = (s: Sketch, panel: Panel, at: (x: number, y: number) => Point, px: (length: number) => number, say: (name: string) => string) => {
-  const l: Limb = { ...panel.limb, fromWidth: px(0.98), toWidth: px(panel.name === 'free' || panel.name === 'resting' ? 0.72 : 0.98) };
+  const l: Limb = { ...panel.limb, fromWidth: px(1.5), toWidth: px(panel.name === 'free' || panel.name === 'resting' ? 1.05 : 1.5), bare: true };
   s.draw(limb(l));
   supports(s, panel, l, at, px);
   for (const { from, to, squeezed } of panel.stretches) {
@@ -86,25 +86,26 @@ const drawPanel = (s: Sketch, panel: Panel, at: (x: number, y: number) => Point,
   }
   const here = panel.stretches.find((x) => x.from <= panel.cutAt && panel.cutAt <= x.to)!;
   const first = here.squeezed === 'upper' ? 1 : -1;
+  const unsure = panel.name === 'resting';
   const [upper, under] = [onLimb(l, panel.cutAt, 1), onLimb(l, panel.cutAt, -1)];
   // The release cut a step towards the stem (left).
   const back = Math.min(px(0.45), 7) / Math.hypot(l.to[0] - l.from[0], l.to[1] - l.from[1]);
   const cut = (t: number, side: 1 | -1, deep: number) => segment(onLimb(l, t, side * 1.35), onLimb(l, t, side * (1 - deep)));
-  s.draw({ mark: 'cut', d: cut(panel.cutAt, first, 0.6) + cut(panel.cutAt - back, -first as 1 | -1, 0.95) });
+  s.draw({ mark: 'cut', d: unsure ? cut(panel.cutAt, 1, 0.25) + cut(panel.cutAt, -1, 0.25) : cut(panel.cutAt, first, 0.6) + cut(panel.cutAt - back, -first as 1 | -1, 0.95) });
   const off = times(unit(less(upper, under)), 17);
   const [one, two] = first === 1 ? [add(upper, off), less(under, off)] : [less(under, off), add(upper, off)];
-  s.badges.push({ x: one[0], y: one[1], text: '1' }, { x: two[0], y: two[1], text: '2' });
-  s.asks.push({ text: same(say(panel.name)), at: at(0.15, 5.45), places: ['below-right', 'right'], gap: 2, strong: true, leader: false, wrap: 24 });
+  s.badges.push({ x: one[0], y: one[1], text: unsure ? '?' : '1' }, { x: two[0], y: two[1], text: unsure ? '?' : '2' });
+  s.asks.push({ text: same(say(panel.name)), at: at(0.15, 6.5), places: ['below-right', 'right'], gap: 2, strong: true, leader: false, wrap: 24 });
   s.keepOff.push(...along(onLimb(l, 0, 1), onLimb(l, 1, 1), 4), ...along(onLimb(l, 0, -1), onLimb(l, 1, -1), 4), ...along(upper, under, 12));
 };
 
 export const geometry: Picture<Face> = (view, box) => {
   const key = 44;
-  const s = sketch({ left: 0, right: 20.8, bottom: 0, top: 11.6 }, { width: box.width, height: box.height - key }, inset(4));
+  const s = sketch({ left: 0, right: 20.8, bottom: 0, top: 13.4 }, { width: box.width, height: box.height - key }, inset(4));
   s.box = box;
   const say = (name: string) => word(view.labels, name);
   panels(s.at, s.px).forEach((_, i) => {
-    const [x0, y0] = [(i % 2) * 10.8, i < 2 ? 6 : 0];
+    const [x0, y0] = [(i % 2) * 10.8, i < 2 ? 6.8 : 0];
     const at = (x: number, y: number) => s.at(x + x0, y + y0);
     drawPanel(s, panels(at, s.px)[i]!, at, s.px, say);
   });
@@ -117,8 +118,8 @@ export const geometry: Picture<Face> = (view, box) => {
     { mark: 'pulled', d: polygon(swatch(half)) }, { mark: 'dim', d: polygon(swatch(half)) },
   );
   s.asks.push(
-    { text: same(say('squeezed')), at: [42, y + 9], places: ['right'], leader: false, wrap: 18 },
-    { text: same(say('pulled')), at: [half + 36, y + 9], places: ['right'], leader: false, wrap: 18 },
+    { text: same(say('squeezed')), at: [42, y + 9], places: ['right'], leader: false, wrap: 26 },
+    { text: same(say('pulled')), at: [half + 36, y + 9], places: ['right'], leader: false, wrap: 26 },
   );
   return { ...finish(s), handles: [] };
 };

@@ -61,6 +61,7 @@ function* candidates(ask: Ask, width: number, height: number, box: Box): Generat
   const liked = ask.places ?? everySide;
   for (const side of liked) yield beside(ask.at, sides[side], width, height, gap);
   for (const side of liked) yield shift(beside(ask.at, sides[side], width, height, gap), box);
+  for (let far = gap + 8; far < gap + 44; far += 6) for (const side of liked) yield shift(beside(ask.at, sides[side], width, height, far), box);
   for (let far = gap + 10; far < box.width + box.height; far += 12) {
     for (const side of [...liked, ...everySide]) {
       if (side !== 'on') yield shift(beside(ask.at, sides[side], width, height, far), box);

@@ -33,6 +33,8 @@ export type Handle<Move> = {
   id: string;
   x: number;
   y: number;
+  /** What else may be taken hold of: the thing itself. */
+  area?: Rect;
   /** Says what it moves, for those who cannot see it. */
   label: string;
   min: number;

@@ -72,6 +72,7 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
       onPointerUp={drop}
       onPointerCancel={drop}
     >
+      {handle.area && <rect {...handle.area} fill="transparent" />}
       <circle cx={x} cy={y} r={reach} fill="transparent" />
       <circle class="thumb" cx={x} cy={y} r="7" fill="var(--paper, Canvas)" stroke="currentColor" stroke-width="2" />
       <path

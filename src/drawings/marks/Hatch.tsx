@@ -8,7 +8,6 @@ const hatches: { readonly [K in Name]: { size: number; turn: number; d: string; 
   piece: { size: 9, turn: -45, d: 'M0 4.5H9', weight: 1 },
   squeezed: { size: 6, turn: 45, d: 'M0 3H6M3 0V6', weight: 1.1, clear: true },
   pulled: { size: 5, turn: 90, d: 'M0 2.5H5', weight: 1, clear: true },
-  grain: { size: 5, turn: 30, d: 'M0 2.5H5', weight: 0.6 },
 };
 
 export const Hatch = ({ name, id }: { name: Name; id: string }) => {

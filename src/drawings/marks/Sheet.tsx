@@ -11,13 +11,13 @@ const hatchesOf = (shapes: readonly Shape[]) =>
   [...new Set(shapes.map((s) => lookOf(s.mark).fill).filter((fill): fill is HatchName => !plain(fill)))];
 
 const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
-  const { weight, fill, dash, of } = lookOf(shape.mark);
+  const { weight, fill, dash, of, stroke } = lookOf(shape.mark);
   return (
     <path
       class={`mark-${of}`}
       d={shape.d}
       fill={fill === 'none' ? 'none' : fill === 'ink' ? 'currentColor' : fill === 'paper' ? paper : `url(#${id}-${fill})`}
-      stroke={weight === 0 ? 'none' : 'currentColor'}
+      stroke={weight === 0 ? 'none' : stroke ? paper : 'currentColor'}
       stroke-width={weight === 0 ? undefined : weight}
       stroke-dasharray={dash}
       stroke-linejoin="round"
@@ -105,8 +105,8 @@ export const Sheet = ({ id, placed, words, quiet = false, children }: Props) => 
       <Mark key={i} shape={shape} id={id} />
     ))}
     {placed.labels.map((label, i) => label.leader && <path key={i} class="mark-leader" d={label.leader} fill="none" stroke="currentColor" stroke-width="1" />)}
-    {placed.badges.map((badge) => (
-      <Ring key={badge.text} badge={badge} />
+    {placed.badges.map((badge, i) => (
+      <Ring key={i} badge={badge} />
     ))}
     {placed.labels.map((label, i) => (
       <Said key={i} label={label} />

@@ -6,7 +6,7 @@ import type { Look } from './looks.ts';
 
 /** `on`: runs on (a torn wave); `cut`: a straight end; `butt`: left open, where it joins something else. */
 export type End = 'on' | 'cut' | 'butt' | 'point';
-export type Limb = { from: Point; to: Point; fromWidth: number; toWidth: number; start?: End; end?: End; bow?: number };
+export type Limb = { from: Point; to: Point; fromWidth: number; toWidth: number; start?: End; end?: End; bow?: number; /** Without bark: something else is drawn on it. */ bare?: boolean };
 
 /** A point along the limb (0 to 1) and across it (−1 to 1 from edge to edge, the left edge is 1). */
 export const onLimb = (l: Limb, t: number, across = 0): Point => {
@@ -54,7 +54,7 @@ export const limb = (l: Limb, mark: Look = 'limb'): Shape[] => {
   closeEnd(path, l, 1, 1, l.end ?? 'on');
   edge(path, l, -1, true);
   closeEnd(path, l, 0, -1, l.start ?? 'on');
-  const strokes = mark === 'piece' ? '' : bark(l);
+  const strokes = l.bare ? '' : bark(l);
   return [{ mark, d: path.toString() }, ...(strokes ? [{ mark: 'bark' as const, d: strokes }] : [])];
 };
 

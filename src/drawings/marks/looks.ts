@@ -1,7 +1,7 @@
 /** How each mark is drawn, always: line weight (px), fill, dash. One vocabulary for every drawing. */
-export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled' | 'grain';
+export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled';
 export type Fill = 'none' | 'paper' | 'ink' | Hatch;
-type Drawn = { weight: 0 | 1 | 2 | 3; fill: Fill; dash?: string; of: string };
+type Drawn = { weight: 0 | 1 | 2 | 3 | 7; fill: Fill; dash?: string; of: string; stroke?: 'paper' };
 
 /** `of`: the name of its class, `mark-…`; several looks may be parts of one mark. */
 export const looks = {
@@ -13,13 +13,15 @@ export const looks = {
   /** Strokes in the bark of a stem or limb. */
   bark: { weight: 1, fill: 'none', of: 'limb' },
   /** Wood seen end on. */
-  section: { weight: 2, fill: 'grain', of: 'limb' },
+  section: { weight: 2, fill: 'paper', of: 'limb' },
   /** The piece that goes. */
   piece: { weight: 2, fill: 'piece', of: 'piece' },
   person: { weight: 0, fill: 'ink', of: 'person' },
   /** Parts of a person or tool that lie over others. */
   over: { weight: 1, fill: 'paper', of: 'person' },
   platform: { weight: 2, fill: 'paper', of: 'platform' },
+  /** Paper on both sides of a pole, to part it from what it crosses. */
+  edge: { weight: 7, fill: 'none', stroke: 'paper', of: 'gap' },
   pole: { weight: 3, fill: 'none', of: 'pole' },
   bar: { weight: 1, fill: 'paper', of: 'pole' },
   tool: { weight: 1, fill: 'ink', of: 'pole' },
@@ -40,6 +42,8 @@ export const looks = {
   pulled: { weight: 0, fill: 'pulled', of: 'pulled' },
   ridge: { weight: 3, fill: 'none', of: 'ridge' },
   collar: { weight: 1, fill: 'none', of: 'collar' },
+  /** How much it takes: a bar, a lateral. */
+  need: { weight: 2, fill: 'none', dash: '6 4', of: 'need' },
   dim: { weight: 1, fill: 'none', of: 'dim' },
   guide: { weight: 1, fill: 'none', dash: '3 3', of: 'guide' },
   /** Paper over a part left out. */

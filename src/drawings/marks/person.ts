@@ -26,8 +26,8 @@ const frontHand = (shoulder: Point, rear: Point, way: Point, wish: number, arm: 
   return add(rear, times(way, wish * 0.3));
 };
 
-/** `feet` and `rear` (the rear hand) in px, `way` along the pole, `scale` px a metre. */
-export const person = (feet: Point, rear: Point, way: Point, scale: number): Shape[] => {
+/** `feet` and `rear` (the rear hand) in px, `way` along the pole, `scale` px a metre. What lies behind the pole, and before it. */
+export const person = (feet: Point, rear: Point, way: Point, scale: number): { behind: Shape[]; before: Shape[] } => {
   const at = (x: number, y: number): Point => [feet[0] + x * scale, feet[1] - y * scale];
   const m = (length: number) => length * scale;
   const hip = at(-0.1, body.hip);
@@ -44,7 +44,7 @@ export const person = (feet: Point, rear: Point, way: Point, scale: number): Sha
   helmet.lineTo(head[0] + m(0.22), head[1]);
   helmet.lineTo(head[0] - m(0.145), head[1]);
   helmet.closePath();
-  return [
+  const behind: Shape[] = [
     {
       mark: 'person',
       d: [
@@ -52,13 +52,13 @@ export const person = (feet: Point, rear: Point, way: Point, scale: number): Sha
         leg(at(0.07, 0.51), at(0.1, 0.055)),
         rod(hip, shoulder, m(0.135), m(0.155)),
         rod(shoulder, at(-0.07, 1.58), m(0.06), m(0.06)),
-        arm(front),
         arm(rear),
         circle(add(head, [m(0.005), m(0.02)]), m(0.1)),
       ].join(''),
     },
     { mark: 'over', d: helmet.toString() },
   ];
+  return { behind, before: [{ mark: 'person', d: arm(front) }] };
 };
 
 /** From above: shoulders, arms to the pole, helmet. `way` along the pole as seen from above. */

@@ -30,8 +30,10 @@ export const pole = (rear: Point, middle: Point, barLength: number): Shape[] => 
   const thick = Math.max(barLength * 0.24, 4);
   const head = less(foot, times(ahead, thick * 1.6));
   const box = [1, -1].flatMap((s) => [add(head, times(side, s * thick * 0.7)), add(foot, times(side, s * thick * 0.7))]);
+  const tube = segment(less(rear, times(ahead, thick * 2)), head);
   return [
-    { mark: 'pole', d: segment(less(rear, times(ahead, thick * 2)), head) },
+    { mark: 'edge', d: tube },
+    { mark: 'pole', d: tube },
     ...bar(foot, ahead, barLength, thick),
     { mark: 'tool', d: polygon([box[0]!, box[1]!, box[3]!, box[2]!]) },
     { mark: 'tool', d: circle(rear, Math.max(thick * 0.5, 2.5)) },

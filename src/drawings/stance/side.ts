@@ -77,8 +77,8 @@ const worker = (s: Sketch, scene: Scene) => {
   const tail = between(rear, cut, Math.min(0, (toCut - poleOut) / toCut));
   const end = between(rear, cut, Math.min(1, poleOut / toCut));
   if (inputs.platformHeight > 0) s.draw(platform(feet, s.at(-standOff - 0.25, groundAt(standOff)), s.frame.scale));
-  s.draw(person(feet, rear, way, s.frame.scale), segment(tail, rear) === '' ? [] : { mark: 'pole', d: segment(tail, rear) });
-  s.draw(pole(rear, end, Math.max(s.px(0.25), 15)));
+  const figure = person(feet, rear, way, s.frame.scale);
+  s.draw(figure.behind, { mark: 'pole', d: segment(tail, rear) }, pole(rear, end, Math.max(s.px(0.25), 15)), figure.before);
   if (inputs.platformHeight > 0) s.draw(rails(feet, s.frame.scale));
   if (poleOut < toCut) s.draw({ mark: 'guide', d: segment(end, cut) });
   const body = around([feet, [feet[0], feet[1] - s.px(1.85)]], s.px(0.28));
@@ -88,7 +88,7 @@ const worker = (s: Sketch, scene: Scene) => {
 
 export const side = (inputs: Inputs, outcome: Outcome, place: Place, labels: Labels, box: Box, held?: Frame | null): Placed<Move> => {
   const scene = sceneOf(inputs, outcome, place);
-  const s = sketch(sideExtent(scene), box, inset(8, { bottom: 50, right: 46, top: 10 }), held);
+  const s = sketch(sideExtent(scene), box, inset(8, { bottom: 56, right: 46, top: 10 }), held);
   const text = (name: string, figures?: Figures) => say(word(labels, name), figures);
   const { groundAt, standOff, nearest, furthest, leftOut } = scene;
   tree(s, scene);
@@ -132,13 +132,13 @@ export const side = (inputs: Inputs, outcome: Outcome, place: Place, labels: Lab
 
   const handles: Handle<Move>[] = [
     {
-      id: 'standOff', label: word(labels, 'moveStandOff'), way: 'across', x: feet[0], y: s.at(0, groundAt(standOff))[1],
+      id: 'standOff', label: word(labels, 'moveStandOff'), way: 'across', x: feet[0], y: s.at(0, groundAt(standOff))[1], area: body,
       min: nearestDrawn, max: onStep(scene.left - 0.6, nearestDrawn, 99, 0.1), value: standOff, step: 0.1, says: said('m', standOff),
       at: (point) => onStep(-unplace(s.frame, point)[0], nearestDrawn, scene.left - 0.6, 0.1),
       move: (value) => ({ standOff: value }),
     },
     {
-      id: 'cutHeight', label: word(labels, 'moveCutHeight'), way: 'up', x: cut[0], y: cut[1],
+      id: 'cutHeight', label: word(labels, 'moveCutHeight'), way: 'up', x: height.middle[0], y: cut[1], area: around([cut], 24),
       min: 1.2, max: 15, value: inputs.cutHeight, step: 0.1, says: said('m', inputs.cutHeight),
       at: (point) => onStep(unplace(s.frame, point)[1] + leftOut, 1.2, 15, 0.1),
       move: (value) => ({ cutHeight: value }),

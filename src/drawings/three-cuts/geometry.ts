@@ -23,14 +23,7 @@ const undercut = 0.6;
 export const geometry: Picture<Face> = (view, box) => {
   const s = sketch({ left: 0, right: 10, bottom: 0, top: 6.2 }, box, inset(6));
   const say = (name: string) => same(word(view.labels, name));
-  const whole: Limb = { from: s.at(1.35, 2.55), to: s.at(9.7, 4.0), fromWidth: s.px(1.42), toWidth: s.px(1.05), bow: s.px(0.16), start: 'butt' };
-  const goes: Limb = {
-    ...whole,
-    from: onLimb({ ...whole, bow: 0 }, undercut),
-    fromWidth: whole.fromWidth + (whole.toWidth - whole.fromWidth) * undercut,
-    start: 'cut',
-    bow: 0,
-  };
+  const whole: Limb = { from: s.at(1.35, 2.55), to: s.at(9.7, 4.0), fromWidth: s.px(1.42), toWidth: s.px(1.05), bow: s.px(0.16), start: 'butt', bare: true };
   const on = (t: number, across: number) => onLimb(whole, t, across);
 
   // The stem with its swelling under the limb, then the limb out of it.
@@ -45,7 +38,12 @@ export const geometry: Picture<Face> = (view, box) => {
   stem.lineTo(...p(1.42, 0.1));
   stem.bezierCurveTo(...p(1.0, 0.3), ...p(0.5, -0.1), ...p(0.04, 0.1));
   stem.closePath();
-  s.draw(limb(whole), { mark: 'stem', d: stem.toString() });
+  const stays = [0, 0.2, 0.4, undercut];
+  s.draw(
+    limb(whole, 'piece'),
+    { mark: 'limb', d: polygon([...stays.map((t) => on(t, 1)), ...stays.toReversed().map((t) => on(t, -1))]) },
+    { mark: 'stem', d: stem.toString() },
+  );
 
   // The two faces between the stem and the cuts; what goes.
   const strip = (from: number, to: number, inner: number, outer: number) =>
@@ -53,8 +51,6 @@ export const geometry: Picture<Face> = (view, box) => {
   s.draw(
     { mark: 'pulled', d: strip(last + 0.02, release, 0.45, 0.97) },
     { mark: 'squeezed', d: strip(last + 0.02, undercut, -0.45, -0.97) },
-    { mark: 'piece', d: polygon([on(undercut, 1), on(0.8, 1), on(1, 1), on(1, -1), on(0.8, -1), on(undercut, -1)]) },
-    limb({ ...goes, start: 'butt' }, 'ghost'),
   );
 
   // The cuts.
@@ -64,7 +60,6 @@ export const geometry: Picture<Face> = (view, box) => {
   const three = [on(0.06, 1.02), on(last + 0.012, -1.0)] as const;
   s.draw(
     { mark: 'cut', d: cut(...one, 9) + cut(...two, 9) + cut(...three, 9) },
-    { mark: 'guide', d: segment(one[1], on(undercut, 1)) },
   );
   const badge = (text: string, end: Point, other: Point, off: number) => {
     const [x, y] = less(end, times(unit(less(other, end)), off));
@@ -75,15 +70,15 @@ export const geometry: Picture<Face> = (view, box) => {
   const b2 = badge('2', ...two, 22);
   const b3 = badge('3', ...three, 22);
 
-  const step = dimension(on(release, 1), on(undercut, 1), s.px(0.42));
+  const step = dimension(on(release, 1.25), on(undercut, 1.25), 8);
   const fall = [onLimb(whole, 0.88, -1.35), onLimb(whole, 0.88, -2.6)] as const;
   s.draw(step.shapes, arrow(fall[0], add(fall[0], [0, fall[1][1] - fall[0][1]])));
   s.asks.push(
     { text: say('undercut'), at: b1, places: ['below', 'right'], gap: 14, wrap: 18, strong: true, leader: false },
-    { text: say('release'), at: b2, places: ['above', 'left'], gap: 14, wrap: 16, strong: true, leader: false },
-    { text: say('last'), at: b3, places: ['right', 'above-right'], gap: 14, wrap: 12, strong: true, leader: false },
-    { text: say('step'), at: step.middle, places: ['above-right', 'right', 'above'], gap: 10, wrap: 14 },
-    { text: say('pulled'), at: on(0.3, 0.7), places: ['above', 'above-right'], gap: 24, wrap: 12 },
+    { text: say('pulled'), at: on(0.25, 0.7), places: ['above', 'above-right'], gap: 20, wrap: 12 },
+    { text: say('release'), at: b2, places: ['left', 'above'], gap: 14, wrap: 16, strong: true, leader: false },
+    { text: say('last'), at: b3, places: ['above', 'right'], gap: 13, wrap: 12, strong: true, leader: false },
+    { text: say('step'), at: step.middle, places: ['above', 'above-right', 'right'], gap: 5, wrap: 24 },
     { text: say('squeezed'), at: on(0.3, -0.7), places: ['below', 'below-left'], gap: 22, wrap: 14 },
     { text: say('collar'), at: p(1.62, 1.75), places: ['below-right', 'right'], gap: 16, wrap: 12 },
     { text: say('goes'), at: between(on(undercut, 0), on(1, 0), 0.56), places: ['on'], leader: false },

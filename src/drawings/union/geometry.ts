@@ -9,6 +9,7 @@ import { finish, sketch, type Picture, type Sketch } from '../kit/picture.ts';
 import type { Point } from '../kit/placed.ts';
 import { same, word } from '../kit/say.ts';
 import { add, between, less, times, unit } from '../kit/vector.ts';
+import { ridge } from '../marks/ridge.ts';
 
 export type Face = 'collar' | 'no-collar' | 'flush';
 
@@ -88,16 +89,6 @@ const wood = (s: Sketch, face: Face): Wood => {
   return { cutTop, cutEnd };
 };
 
-/** The ridge: bark pushed up in a wavering line. */
-const ridge = (s: Sketch) => {
-  const points = Array.from({ length: 13 }, (_, i): Point => {
-    const [x, y] = between([0.02, 0.03], ridgeEnd, i / 12);
-    const out = (i % 2 === 0 ? 1 : -1) * 0.018;
-    return s.at(x + out, y - out * 0.6);
-  });
-  s.draw({ mark: 'ridge', d: smooth(points) });
-};
-
 /** Wrinkles of the swelling under the branch. */
 const swelling = (s: Sketch) => {
   for (const [i, from] of ([[0.05, -0.18], [-0.04, -0.34], [-0.12, -0.5]] as Point[]).entries()) {
@@ -118,7 +109,7 @@ export const geometry: Picture<Face> = (view, box) => {
   const s = sketch({ left: -1.1, right: 1.15, bottom: -1.5, top: 0.95 }, box, inset(8, { left: box.width * 0.06, right: box.width * 0.06 }));
   const say = (name: string) => same(word(view.labels, name));
   const { cutTop, cutEnd } = wood(s, view.face);
-  ridge(s);
+  s.draw(ridge(s.at(0.02, 0.03), s.at(...ridgeEnd)));
   if (view.face !== 'no-collar') swelling(s);
   const [from, to] = through(s, cutTop, cutEnd);
   const keep = (a: Point, b: Point) => s.keepOff.push(...along(a, b));
@@ -150,7 +141,7 @@ export const geometry: Picture<Face> = (view, box) => {
     s.asks.push(
       { text: say('flush'), at: to, places: ['right', 'below-right'], strong: true, wrap: 18 },
       { text: say('instead'), at: through(s, [0.055, 0.06], under(0.13), 12)[1], places: ['right', 'below-right'], wrap: 18 },
-      { text: say('stem-wood'), at: s.at(0.06, -0.6), places: ['below-left', 'left'], gap: 40, wrap: 13 },
+      { text: say('stem-wood'), at: s.at(0.12, -0.8), places: ['right', 'below-right'], gap: 16, wrap: 26 },
     );
   }
   s.draw({ mark: 'cut', d: segment(from, to) });
