@@ -45,6 +45,18 @@ export const fact = z
 export type Fact = z.infer<typeof fact>;
 export const facts = z.record(id, fact);
 
+/** `shared/tables/<id>.json`: rows of figures that belong together, with what each column is and how to read between rows. */
+export const table = z.strictObject({
+  title: text,
+  says: text,
+  columns: z.record(name, z.strictObject({ unit: text, says: text })),
+  /** How to read between the rows, or what stands in for a row that is not there. */
+  between: text,
+  sources: z.array(id).min(1),
+  notes: z.array(text).default([]),
+  rows: z.array(z.record(name, z.union([text, z.number()]))).min(1),
+});
+
 /** `shared/checks/<calculator>.json`: worked examples from outside, run by the tests and shown on the page. */
 export const checks = z.strictObject({
   calculator: id,

@@ -20,7 +20,8 @@ export type QuantityInput = {
   min: number;
   max: number;
   step: number;
-  example: number;
+  /** Null only where the input is optional and the example leaves it out. */
+  example: number | null;
   /** Judged by eye and measured; `label` for data off a plate or specification; nothing for a carried or chosen figure. */
   tolerance: { judged: Tolerance; measured: Tolerance } | { label: Tolerance } | null;
   /** Physical limits that no error can pass, e.g. a length below nothing. */

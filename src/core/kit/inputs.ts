@@ -2,18 +2,18 @@
 import type { ChoiceInput, ListInput, QuantityInput, Tolerance } from './calculator.ts';
 import type { Unit } from './units.ts';
 
-type QuantityOptions = {
+type QuantityOptions<Example = number> = {
   min: number;
   max: number;
   step: number;
-  example: number;
+  example: Example;
   tolerance?: QuantityInput['tolerance'];
   floor?: number;
   ceiling?: number;
   girth?: boolean;
 };
 
-const quantityOf = (unit: Unit, o: QuantityOptions) => ({
+const quantityOf = <Example>(unit: Unit, o: QuantityOptions<Example>) => ({
   kind: 'quantity' as const,
   unit,
   min: o.min,
@@ -28,8 +28,8 @@ const quantityOf = (unit: Unit, o: QuantityOptions) => ({
 
 /** A number in one fixed unit. */
 export const quantity = (unit: Unit, o: QuantityOptions) => ({ ...quantityOf(unit, o), optional: false as const });
-/** The same, where nothing may be entered: its value is then null. */
-export const optionalQuantity = (unit: Unit, o: QuantityOptions) => ({ ...quantityOf(unit, o), optional: true as const });
+/** The same, where nothing may be entered: its value is then null. The example may leave it out too. */
+export const optionalQuantity = (unit: Unit, o: QuantityOptions<number | null>) => ({ ...quantityOf(unit, o), optional: true as const });
 
 /** One of a few named options. */
 export const choice = <const Option extends string>(options: readonly Option[], example: NoInfer<Option>) => ({
