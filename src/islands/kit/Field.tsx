@@ -17,7 +17,7 @@ export const problemText = (speaker: Speaker, state: CalculatorState, problem: I
   const filled = text
     .replaceAll('{label}', words.inputs[problem.input]?.label ?? '')
     .replaceAll('{text}', state.fields[problem.input]?.text ?? '')
-    .replaceAll('{example}', input && input.kind === 'quantity' ? fieldText(input.unit, input.example, state.system) : '')
+    .replaceAll('{example}', input?.kind === 'quantity' && input.example !== null ? fieldText(input.unit, input.example, state.system) : '')
     .replace(/\{(min|max)\}/g, (_, end: string) => bound(problem.values[end]))
     .replace(/\{(shortest|longest)\}/g, (_, end: string) => String(problem.values[end] ?? ''));
   return plain(speaker, filled, problem.values, state.system);
