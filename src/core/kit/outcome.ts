@@ -80,14 +80,19 @@ const extreme = (
   return best as unknown as End;
 };
 
-const choicesAt = (run: Run, variables: readonly Variable[], name: string, moves: AnyOutput['moves']): Set<string> => {
+/** What the ends of the tolerance allow a choice to be, and whether they reach outside. */
+const choicesAt = (
+  run: Run, variables: readonly Variable[], name: string, moves: AnyOutput['moves'],
+): { found: Set<string>; beyond: Outside | null } => {
   const found = new Set<string>();
+  let beyond: Outside | null = null;
   const asBends = Object.fromEntries(Object.keys(moves).map((key) => [key, 'bends' as const]));
   for (const corner of cornersOf(variables, asBends, 'low')) {
     const end = outputAt(run, corner, name);
-    if (!('outside' in end) && typeof end.value === 'string') found.add(end.value);
+    if ('outside' in end) beyond ??= end.outside;
+    else if (typeof end.value === 'string') found.add(end.value);
   }
-  return found;
+  return { found, beyond };
 };
 
 type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outside | null };
@@ -96,10 +101,10 @@ const workOut = (
   run: Run, variables: readonly Variable[], name: string, output: AnyOutput, nominal: number | string | null,
 ): Worked | Outside => {
   if (output.kind === 'choice') {
-    if (typeof nominal !== 'string') return { figure: null, ends: [], beyond: null };
-    const also = choicesAt(run, variables, name, output.moves);
-    also.delete(nominal);
-    return { figure: { value: nominal, also: [...also].sort() }, ends: [], beyond: null };
+    const { found, beyond } = choicesAt(run, variables, name, output.moves);
+    if (typeof nominal !== 'string') return { figure: null, ends: [], beyond };
+    found.delete(nominal);
+    return { figure: { value: nominal, also: [...found].sort() }, ends: [], beyond };
   }
   const low = extreme(run, variables, name, output, 'low');
   const high = extreme(run, variables, name, output, 'high');

@@ -105,7 +105,10 @@ export const cornersOf = (
 
 const golden = (Math.sqrt(5) - 1) / 2;
 
-/** Where between its ends a variable may turn the output: the closed form where there is one, else a bracketed search. */
+/**
+ * Where between its ends a variable may turn the output: the closed form where there is one, else a bracketed search.
+ * `value` is NaN where there is none; the search turns away from there.
+ */
 export const turningPoints = (
   variable: Variable, end: 'low' | 'high', value: (at: number) => number, closed: (() => number) | undefined,
 ): number[] => {
@@ -114,11 +117,14 @@ export const turningPoints = (
     return at > variable.low && at < variable.high ? [at] : [];
   }
   let [a, b] = [variable.low, variable.high];
-  const less = (x: number, y: number): boolean => (end === 'low' ? value(x) < value(y) : value(x) > value(y));
+  const first = (x: number, y: number): boolean => {
+    const [atX, atY] = [value(x), value(y)];
+    return Number.isNaN(atY) || (end === 'low' ? atX < atY : atX > atY);
+  };
   for (let i = 0; i < 24; i++) {
     const c = b - golden * (b - a);
     const d = a + golden * (b - a);
-    if (less(c, d)) b = d;
+    if (first(c, d)) b = d;
     else a = c;
   }
   return [(a + b) / 2];
