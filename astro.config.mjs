@@ -17,6 +17,8 @@ export default defineConfig({
   prerenderConflictBehavior: 'error',
   devToolbar: { enabled: false },
   server: { port: 4321 },
+  // Each MDX file brings a directive meant for Astro alone; the warning about it would hide others.
+  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
   security: {
     csp: {
       directives: [

@@ -11,16 +11,17 @@ import type { AstroIntegration } from 'astro';
 import { filesUnder, integrityOf, read } from './files.ts';
 
 const META = /<meta http-equiv="content-security-policy" content="([^"]*)">/i;
-const INLINE = /<(script|style)\b([^>]*)>([\s\S]*?)<\/\1>/g;
+const INLINE = /<(?:script|style)\b[^>]*>([\s\S]*?)<\/(?:script|style)>/g;
 
 /** @throws when a page has no policy or no place for it. */
 export const tightened = (html: string, path: string): string => {
   const [meta, policy] = META.exec(html) ?? [];
   if (!meta || !policy) throw new Error(`${path} has no content security policy`);
-  const inline = new Set([...html.matchAll(INLINE)].map(([, , , content]) => `'${integrityOf(content ?? '')}'`));
+  const contents = [...html.matchAll(INLINE)].map(([, content]) => content ?? '').filter(Boolean);
+  const inline = new Set(contents.map((content) => `'${integrityOf(content)}'`));
   const needed = (word: string) => !/^'sha(256|384|512)-/.test(word) || inline.has(word);
   const kept = policy.split(';').map((directive) => directive.split(' ').filter(needed).join(' '));
-  const tight = meta.replace(policy, kept.join(';'));
+  const tight = meta.replace(policy, () => kept.join(';'));
   const rest = html.replace(meta, '');
   const head = /<head[^>]*>\s*(<meta charset="utf-8"[^>]*>)?/i.exec(rest);
   if (!head) throw new Error(`${path} has no head`);
