@@ -1,5 +1,7 @@
 /** Drawings that a text may show, drawn at build from the same geometry as in the calculators. */
+import barLength from '#content/drawings/bar-length.json';
 import bending from '#content/drawings/bending.json';
+import reduction from '#content/drawings/reduction.json';
 import stance from '#content/drawings/stance.json';
 import threeCuts from '#content/drawings/three-cuts.json';
 import union from '#content/drawings/union.json';
@@ -8,7 +10,9 @@ import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
 /** `tall`: height as a share of the width, by view. */
 const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
+  'bar-length': { words: barLength, tall: { section: 0.62, above: 0.5 } },
   bending: { words: bending, tall: { sides: 0.68 } },
+  reduction: { words: reduction, tall: { side: 0.64 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
   union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72 } },
