@@ -2,7 +2,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { calculator as frame } from '#content/interface.json';
-import type { Box } from '#drawings/kit/placed.ts';
+import type { Outcome } from '#core/kit/outcome.ts';
+import type { UnitSystem } from '#core/kit/units.ts';
+import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
+import type { Drawn } from './Calculator.tsx';
 
 const phone: Box = { width: 358, height: 236 };
 const wide: Box = { width: 620, height: 360 };
@@ -20,11 +23,30 @@ export const useBox = (): Box => {
   return box;
 };
 
-type Props<Face extends string> = { faces: readonly Face[]; children: (face: Face, box: Box) => ComponentChildren };
+/** What every drawing takes the same. */
+export type Common = { id: string; box: Box; words: DrawingWords; quiet: boolean; units: UnitSystem; outcome: Outcome };
+type Words<Face extends string> = { title: string; views: Readonly<Record<Face, string>>; labels: Readonly<Record<string, string>> };
+type Props<Face extends string> = {
+  /** The drawing's id; the views' ids on the page follow from it. */
+  of: string;
+  faces: readonly Face[];
+  words: Words<Face>;
+  drawn: Drawn;
+  units: UnitSystem;
+  children: (face: Face, common: Common) => ComponentChildren;
+};
 
-export const Views = <Face extends keyof typeof frame.faces>({ faces, children }: Props<Face>) => {
+export const Views = <Face extends keyof typeof frame.faces>({ of, faces, words, drawn, units, children }: Props<Face>) => {
   const [chosen, setChosen] = useState<Face>(faces[0] as Face);
   const box = useBox();
+  const common = (face: Face): Common => ({
+    id: `${of}-${face}`,
+    box,
+    words: { title: words.title, description: `${drawn.description} ${words.views[face]}`, labels: words.labels },
+    quiet: drawn.quiet,
+    units,
+    outcome: drawn.good.outcome,
+  });
   return (
     <>
       {faces.length > 1 && (
@@ -38,7 +60,7 @@ export const Views = <Face extends keyof typeof frame.faces>({ faces, children }
         </div>
       )}
       {faces.map((face) => (
-        <div key={face} class={face === chosen ? 'view chosen' : 'view'}>{children(face, box)}</div>
+        <div key={face} class={face === chosen ? 'view chosen' : 'view'}>{children(face, common(face))}</div>
       ))}
     </>
   );
