@@ -12,10 +12,10 @@ const stepped = (input: Extract<AnyInput, { kind: 'quantity' }>): fc.Arbitrary<n
     .map((n) => Math.min(input.max, Number((input.min + n * input.step).toFixed(6))));
 
 const numberIn = (input: Numeric): fc.Arbitrary<number> => {
-  const anywhere = fc.double({ min: input.min, max: input.max, noNaN: true });
+  const anywhere: fc.Arbitrary<number> = fc.double({ min: input.min, max: input.max, noNaN: true });
   const ends = fc.constantFrom(input.min, input.max);
   const zero = input.min <= 0 && input.max >= 0 ? [fc.constant(0)] : [];
-  return input.kind === 'list' ? fc.oneof(anywhere, ends, ...zero) : fc.oneof(anywhere, stepped(input), fc.constant(input.example), ends, ...zero);
+  return input.kind === 'list' ? fc.oneof(anywhere, ends, ...zero) : fc.oneof(anywhere, stepped(input), ...(input.example === null ? [] : [fc.constant(input.example)]), ends, ...zero);
 };
 
 const valueFor = (input: AnyInput): fc.Arbitrary<Inputs[string]> => {

@@ -1,0 +1,241 @@
+/**
+ * What holds for every calculator, whatever it works out. `holdsForAll(calculator)` declares the tests.
+ * Runs are the same each time; SEED=n in the environment tries others, RUNS=n more of them.
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { AnyCalculator, AnyOutput, Computed, GotSet, Move, SharedError } from '#core/kit/calculator.ts';
+import { readLink, reserved, writeLink } from '#core/kit/link.ts';
+import { type Answer, evaluate, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
+import { checkInputs } from '#core/kit/problems.ts';
+import { exampleOf } from '#core/registry.ts';
+import { gotSets, inputsOf, validInputs } from './arbitrary.ts';
+import { pointIn } from './box.ts';
+
+const seed = Number(process.env['SEED'] ?? 60);
+const runs = Number(process.env['RUNS'] ?? 100);
+/** Points of the box for each set of inputs. */
+const dense = 120;
+
+const settings = (numRuns = runs) => ({ seed, numRuns });
+const randomFrom = (start: number) => {
+  // Mulberry32: small, even enough, and the same on every machine.
+  let state = start >>> 0;
+  return (): number => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = state;
+    t = Math.imul(t ^ (t >>> 15), t | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
+  };
+};
+
+const outputsOf = (calculator: AnyCalculator): [string, AnyOutput][] => Object.entries(calculator.outputs as { [name: string]: AnyOutput });
+const compute = (calculator: AnyCalculator, inputs: Inputs): Computed => calculator.compute(inputs) as Computed;
+const wide = (...figures: number[]): number => 1e-9 + 1e-9 * Math.max(...figures.map(Math.abs));
+const isQuantity = (figure: Answer['outputs'][string] | undefined): figure is Quantity => !!figure && 'low' in figure;
+
+/** Every number in it is finite and nothing is undefined: what JSON would lose is not there. */
+const wholeInJson = (value: unknown, path = 'outcome'): void => {
+  if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
+  else if (value !== null && typeof value === 'object') for (const [key, inner] of Object.entries(value)) wholeInJson(inner, `${path}.${key}`);
+  else expect(['string', 'boolean', 'object'], path).toContain(typeof value);
+};
+
+/** Findings, limits and steps are declared, and their figures carry names that words can be found for. */
+const namesOf = (calculator: AnyCalculator, computed: Computed): void => {
+  const figures = new Set([...Object.keys(calculator.inputs), ...Object.keys(calculator.outputs), ...Object.keys(calculator.middle)]);
+  const known = (names: string[]): void => expect(names.filter((n) => !figures.has(n))).toEqual([]);
+  if (computed.kind === 'outside') {
+    expect(calculator.limits).toContain(computed.limit);
+    known(Object.keys(computed.values));
+    return;
+  }
+  expect(Object.keys(computed.outputs).sort()).toEqual(Object.keys(calculator.outputs).sort());
+  for (const { id, values } of computed.findings) {
+    expect(Object.keys(calculator.findings)).toContain(id);
+    known(Object.keys(values ?? {}));
+  }
+  for (const step of computed.working) known([...Object.keys(step.values), step.result.name]);
+};
+
+const definition = (calculator: AnyCalculator): void => {
+  const inputs = Object.keys(calculator.inputs);
+  const movers = [...inputs, ...Object.keys(calculator.shared)];
+  it('names its parts well', () => {
+    expect(calculator.id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    for (const name of [...movers, ...Object.keys(calculator.outputs), ...Object.keys(calculator.findings), ...calculator.limits, ...Object.keys(calculator.middle)]) {
+      expect(name).toMatch(/^[a-z][A-Za-z0-9]*$/);
+    }
+    expect(inputs.filter((n) => (reserved as readonly string[]).includes(n))).toEqual([]);
+    expect(new Set([...inputs, ...Object.keys(calculator.outputs), ...Object.keys(calculator.middle)]).size)
+      .toBe(inputs.length + Object.keys(calculator.outputs).length + Object.keys(calculator.middle).length);
+  });
+  it('refers to what is there', () => {
+    expect(calculator.lead.length).toBeGreaterThan(0);
+    for (const name of calculator.lead) expect(Object.keys(calculator.outputs)).toContain(name);
+    for (const [, output] of outputsOf(calculator)) for (const mover of Object.keys(output.moves)) expect(movers).toContain(mover);
+    for (const { at } of Object.values(calculator.findings as AnyCalculator['findings'])) {
+      if (typeof at === 'string') expect(Object.keys(calculator.outputs)).toContain(at);
+      else for (const name of Object.keys(at ?? {})) expect(movers).toContain(name);
+    }
+    for (const error of Object.values(calculator.shared as { [name: string]: SharedError })) {
+      for (const name of error.inputs) expect(calculator.inputs[name]?.kind).toBe('quantity');
+    }
+    if (typeof calculator.exampleGot !== 'string') for (const name of Object.keys(calculator.exampleGot)) expect(inputs).toContain(name);
+  });
+  it('has an example that is whole, good and answered', () => {
+    const example = exampleOf(calculator);
+    expect(checkInputs(calculator, example)).toEqual([]);
+    expect(evaluate(calculator, example, calculator.exampleGot).kind).toBe('answer');
+    for (const [, input] of inputsOf(calculator)) if (input.kind === 'quantity') expect(input.max).toBeGreaterThan(input.min);
+  });
+};
+
+/** Outcomes over all inputs and every way of getting them. */
+const outcomes = (calculator: AnyCalculator, name: string, holds: (inputs: Inputs, got: GotSet, outcome: Outcome) => void, numRuns = runs): void => {
+  it(name, () => {
+    fc.assert(fc.property(validInputs(calculator), gotSets(calculator), (inputs, got) => holds(inputs, got, evaluate(calculator, inputs, got))), settings(numRuns));
+  });
+};
+
+const kinds = (calculator: AnyCalculator): void => {
+  outcomes(calculator, 'gives a finite answer or says outside, with declared names, and survives JSON', (inputs, _got, outcome) => {
+    expect(['answer', 'outside']).toContain(outcome.kind);
+    wholeInJson(outcome);
+    const text = JSON.stringify(outcome);
+    expect(JSON.stringify(JSON.parse(text))).toBe(text);
+    namesOf(calculator, compute(calculator, inputs));
+  }, 4 * runs);
+
+  it('bad inputs are problems at known fields, never more', () => {
+    const bad = fc.oneof(fc.constantFrom<unknown>(null, undefined, Number.NaN, Infinity, -Infinity, '', 'x', '5', [], [Number.NaN], {}, true, 1e300, -1e300), fc.double());
+    const names = inputsOf(calculator).map(([n]) => n);
+    fc.assert(fc.property(validInputs(calculator), fc.constantFrom(...names), bad, (inputs, name, value) => {
+      const outcome = evaluate(calculator, { ...inputs, [name]: value } as Inputs, 'judged');
+      wholeInJson(outcome);
+      if (outcome.kind === 'problems') for (const p of outcome.problems) expect(names).toContain(p.input);
+    }), settings());
+  });
+};
+
+/** Every way a figure may stand in a link or a file leads back to it. */
+const links = (calculator: AnyCalculator): void => {
+  it('comes back from its link with the same outcome', () => {
+    fc.assert(fc.property(validInputs(calculator), gotSets(calculator), (inputs, got) => {
+      const read = readLink(calculator, writeLink(calculator, inputs, got));
+      if (read.kind === 'example') throw new Error('read as the example');
+      expect(read.problems).toEqual([]);
+      expect(JSON.stringify(evaluate(calculator, read.inputs, read.got))).toBe(JSON.stringify(evaluate(calculator, inputs, got)));
+    }), settings());
+  });
+};
+
+const protects = (calculator: AnyCalculator): void => {
+  outcomes(calculator, 'plans on the end that protects, and the inputs there lead to it', (_inputs, _got, outcome) => {
+    if (outcome.kind !== 'answer') return;
+    for (const [name, output] of outputsOf(calculator)) {
+      const figure = outcome.outputs[name];
+      if (output.kind === 'choice' || !isQuantity(figure)) continue;
+      expect(figure.low, name).toBeLessThanOrEqual(figure.value + wide(figure.value));
+      expect(figure.high, name).toBeGreaterThanOrEqual(figure.value - wide(figure.value));
+      expect(figure.planOn, name).toBe({ up: figure.high, down: figure.low, both: null }[output.protects]);
+      if (figure.planOn === null) {
+        expect(figure.planAt).toBeNull();
+        continue;
+      }
+      const there = compute(calculator, figure.planAt as Inputs);
+      const again = there.kind === 'answer' ? there.outputs[name] : null;
+      expect(Math.abs((again as number) - figure.planOn), name).toBeLessThanOrEqual(wide(figure.planOn));
+    }
+  });
+};
+
+/** How far a range may fall short of a sample: a search for a turn stops at about 10⁻⁵ of the tolerance, at a kink too. */
+const searched = (output: AnyOutput, figure: Quantity): number =>
+  Object.values(output.moves).includes('bends') ? 2e-4 * (figure.high - figure.low) : 0;
+
+/** Findings raised from a corner of the box (not from the figures as entered alone). */
+const cornered = (calculator: AnyCalculator, level: string): Set<string> =>
+  new Set(Object.entries(calculator.findings as AnyCalculator['findings']).filter(([, f]) => f.level === level && f.at !== undefined).map(([id]) => id));
+
+const bounds = (calculator: AnyCalculator): void => {
+  const stops = cornered(calculator, 'stop');
+  outcomes(calculator, 'its ranges hold every point of the tolerance; what the points meet is said', (inputs, got, outcome) => {
+    if (outcome.kind !== 'answer') return;
+    const random = randomFrom(JSON.stringify([inputs, got]).length * 7919 + seed);
+    const beyond = outcome.findings.some((f) => f.id === 'beyondGuess');
+    for (let i = 0; i < dense; i++) {
+      const point = pointIn(calculator, inputs, got, random);
+      const there = compute(calculator, point);
+      if (there.kind === 'outside') {
+        expect(beyond, `outside (${there.limit}) at ${JSON.stringify(point)} and not said`).toBe(true);
+        continue;
+      }
+      if (there.findings.some((f) => stops.has(f.id))) {
+        expect(outcome.findings.some((f) => f.level === 'stop'), `a stop at ${JSON.stringify(point)} and none said`).toBe(true);
+      }
+      for (const [name, output] of outputsOf(calculator)) {
+        const [figure, value] = [outcome.outputs[name], there.outputs[name]];
+        const where = `${name} = ${value} at ${JSON.stringify(point)}`;
+        if (output.kind === 'choice' || !isQuantity(figure) || typeof value !== 'number') continue;
+        const slack = wide(value) + searched(output, figure);
+        // An end that does not protect is unknown where it lies outside.
+        if (output.protects !== 'up' || !beyond) expect(value, where).toBeGreaterThanOrEqual(figure.low - slack);
+        if (output.protects !== 'down' || !beyond) expect(value, where).toBeLessThanOrEqual(figure.high + slack);
+      }
+    }
+  });
+};
+
+/** An input's ways to be moved: itself, or all that share an error by a factor. */
+type Mover = { name: string; move: (inputs: Inputs, to: number) => Inputs };
+const moversOf = (calculator: AnyCalculator): Mover[] => [
+  ...inputsOf(calculator).flatMap(([name, input]): Mover[] => {
+    if (input.kind === 'choice') return [];
+    const reach = (to: number): number => input.min + to * (input.max - input.min);
+    if (input.kind === 'quantity') return [{ name, move: (inputs, to) => ({ ...inputs, [name]: reach(to) }) }];
+    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: (inputs[name] as number[]).map((item) => item * (0.5 + to)) }) }];
+  }),
+  ...Object.entries(calculator.shared as { [name: string]: SharedError }).map(([name, error]): Mover => ({
+    name,
+    move: (inputs, to) => ({
+      ...inputs,
+      ...Object.fromEntries(error.inputs.filter((n) => inputs[n] !== null).map((n) => [n, (inputs[n] as number) * (0.75 + to / 2)])),
+    }),
+  })),
+];
+
+const directions = (calculator: AnyCalculator): void => {
+  const goes = (move: Move | undefined, from: number, to: number): boolean => {
+    const give = wide(from, to);
+    if (move === undefined) return Math.abs(to - from) <= give;
+    if (move === 'up') return to >= from - give;
+    return move === 'down' ? to <= from + give : true;
+  };
+  it.each(moversOf(calculator))('moves with $name as declared', ({ name, move }) => {
+    const part = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(fc.property(validInputs(calculator), part, part, (inputs, one, two) => {
+      const [from, to] = [compute(calculator, move(inputs, Math.min(one, two))), compute(calculator, move(inputs, Math.max(one, two)))];
+      if (from.kind !== 'answer' || to.kind !== 'answer') return;
+      for (const [key, output] of outputsOf(calculator)) {
+        const [a, b] = [from.outputs[key], to.outputs[key]];
+        if (typeof a === 'number' && typeof b === 'number') expect(goes(output.moves[name], a, b), `${key}: ${a} to ${b}`).toBe(true);
+        else if (output.moves[name] === undefined) expect(b, key).toBe(a);
+      }
+    }), settings());
+  });
+};
+
+/** Declares the tests for one calculator. */
+export const holdsForAll = (calculator: AnyCalculator): void => {
+  describe(calculator.id, () => {
+    definition(calculator);
+    kinds(calculator);
+    links(calculator);
+    protects(calculator);
+    bounds(calculator);
+    directions(calculator);
+  });
+};
+
