@@ -9,53 +9,20 @@ import { finish, sketch, type Picture, type Sketch } from '../kit/picture.ts';
 import type { Point } from '../kit/placed.ts';
 import { same, word } from '../kit/say.ts';
 import { add, less, times, unit } from '../kit/vector.ts';
+import { holds, type Held } from './faces.ts';
 import { ground } from '../marks/ground.ts';
 import { limb, onLimb, section, type Limb } from '../marks/limb.ts';
 import { stem } from '../marks/stem.ts';
 
 export type Face = 'sides';
-/** A stretch of a limb where its upper or under face is the squeezed one. */
-type Stretch = { from: number; to: number; squeezed: 'upper' | 'under' };
-type Panel = {
-  name: 'free' | 'resting' | 'hung' | 'held';
-  limb: Omit<Limb, 'fromWidth' | 'toWidth'>;
-  stretches: readonly Stretch[];
-  cutAt: number;
-};
+type Panel = { name: Held; limb: Omit<Limb, 'fromWidth' | 'toWidth'> };
 
 /** In a panel 10 wide and 6.6 high. */
 const panels = (at: (x: number, y: number) => Point, px: (length: number) => number): readonly Panel[] => [
-  {
-    name: 'free',
-    limb: { from: at(1.5, 3.0), to: at(9.5, 2.2), bow: px(0.6), start: 'butt' },
-    stretches: [{ from: 0.04, to: 0.9, squeezed: 'under' }],
-    cutAt: 0.32,
-  },
-  {
-    name: 'resting',
-    limb: { from: at(1.5, 3.7), to: at(9.6, 1.0), bow: px(0.1), start: 'butt', end: 'cut' },
-    stretches: [
-      { from: 0.04, to: 0.25, squeezed: 'under' },
-      { from: 0.25, to: 0.94, squeezed: 'upper' },
-    ],
-    cutAt: 0.55,
-  },
-  {
-    name: 'hung',
-    limb: { from: at(0.4, 3.1), to: at(9.6, 3.1), bow: -px(0.62) },
-    stretches: [{ from: 0.12, to: 0.88, squeezed: 'upper' }],
-    cutAt: 0.5,
-  },
-  {
-    name: 'held',
-    limb: { from: at(0.4, 2.8), to: at(9.6, 2.8), bow: -px(0.25) },
-    stretches: [
-      { from: 0.1, to: 0.27, squeezed: 'under' },
-      { from: 0.27, to: 0.73, squeezed: 'upper' },
-      { from: 0.73, to: 0.9, squeezed: 'under' },
-    ],
-    cutAt: 0.5,
-  },
+  { name: 'free', limb: { from: at(1.5, 3.0), to: at(9.5, 2.2), bow: px(0.6), start: 'butt' } },
+  { name: 'resting', limb: { from: at(1.5, 3.7), to: at(9.6, 1.0), bow: px(0.1), start: 'butt', end: 'cut' } },
+  { name: 'hung', limb: { from: at(0.4, 3.1), to: at(9.6, 3.1), bow: -px(0.62) } },
+  { name: 'held', limb: { from: at(0.4, 2.8), to: at(9.6, 2.8), bow: -px(0.25) } },
 ];
 
 /** Another limb, seen end on. */
@@ -67,8 +34,8 @@ const supports = (s: Sketch, panel: Panel, l: Limb, at: (x: number, y: number) =
   const over = (t: number, side: 1 | -1) => otherLimb(s, add(onLimb(l, t), [0, -side * (onHalf(l, t) + radius)]), radius);
   if (panel.name === 'free' || panel.name === 'resting') s.draw(stem(at(0.9, 0.35), at(0, 4.9)[1], px(1.25)));
   if (panel.name === 'resting') s.draw(ground(at(0, 0.35), at(10, 0.35)));
-  if (panel.name === 'hung') [0.08, 0.92].forEach((t) => over(t, -1));
-  if (panel.name === 'held') [0.06, 0.94].forEach((t) => [1, -1].forEach((side) => over(t, side as 1 | -1)));
+  if (panel.name === 'hung') holds.hung.supports.forEach((t) => over(t, -1));
+  if (panel.name === 'held') holds.held.supports.forEach((t) => [1, -1].forEach((side) => over(t, side as 1 | -1)));
 };
 const onHalf = (l: Limb, t: number) => (l.fromWidth + (l.toWidth - l.fromWidth) * t) / 2;
 
@@ -76,7 +43,8 @@ const drawPanel = (s: Sketch, panel: Panel, at: (x: number, y: number) => Point,
   const l: Limb = { ...panel.limb, fromWidth: px(1.5), toWidth: px(panel.name === 'free' || panel.name === 'resting' ? 1.05 : 1.5), bare: true };
   s.draw(limb(l));
   supports(s, panel, l, at, px);
-  for (const { from, to, squeezed } of panel.stretches) {
+  const { stretches, cutAt } = holds[panel.name];
+  for (const { from, to, squeezed } of stretches) {
     const strip = (sign: number) => {
       const ts = [0, 0.25, 0.5, 0.75, 1].map((k) => from + (to - from) * k);
       return polygon([...ts.map((t) => onLimb(l, t, sign * 0.96)), ...ts.toReversed().map((t) => onLimb(l, t, sign * 0.2))]);
@@ -84,14 +52,14 @@ const drawPanel = (s: Sketch, panel: Panel, at: (x: number, y: number) => Point,
     const sign = squeezed === 'upper' ? 1 : -1;
     s.draw({ mark: 'squeezed', d: strip(sign) }, { mark: 'pulled', d: strip(-sign) });
   }
-  const here = panel.stretches.find((x) => x.from <= panel.cutAt && panel.cutAt <= x.to)!;
+  const here = stretches.find((x) => x.from <= cutAt && cutAt <= x.to)!;
   const first = here.squeezed === 'upper' ? 1 : -1;
   const unsure = panel.name === 'resting';
-  const [upper, under] = [onLimb(l, panel.cutAt, 1), onLimb(l, panel.cutAt, -1)];
+  const [upper, under] = [onLimb(l, cutAt, 1), onLimb(l, cutAt, -1)];
   // The release cut a step towards the stem (left).
   const back = Math.min(px(0.45), 7) / Math.hypot(l.to[0] - l.from[0], l.to[1] - l.from[1]);
   const cut = (t: number, side: 1 | -1, deep: number) => segment(onLimb(l, t, side * 1.35), onLimb(l, t, side * (1 - deep)));
-  s.draw({ mark: 'cut', d: unsure ? cut(panel.cutAt, 1, 0.25) + cut(panel.cutAt, -1, 0.25) : cut(panel.cutAt, first, 0.6) + cut(panel.cutAt - back, -first as 1 | -1, 0.95) });
+  s.draw({ mark: 'cut', d: unsure ? cut(cutAt, 1, 0.25) + cut(cutAt, -1, 0.25) : cut(cutAt, first, 0.6) + cut(cutAt - back, -first as 1 | -1, 0.95) });
   const off = times(unit(less(upper, under)), 17);
   const [one, two] = first === 1 ? [add(upper, off), less(under, off)] : [less(under, off), add(upper, off)];
   s.badges.push({ x: one[0], y: one[1], text: unsure ? '?' : '1' }, { x: two[0], y: two[1], text: unsure ? '?' : '2' });

@@ -1,4 +1,5 @@
 /** A sheet with its handles: what a calculator draws, at build and live. */
+import { useEffect, useState } from 'preact/hooks';
 import type { UnitSystem } from '#core/kit/units.ts';
 import type { Frame } from '../kit/frame.ts';
 import type { DrawingWords, OnMove, Placed } from '../kit/placed.ts';
@@ -13,14 +14,28 @@ export type LiveProps<Move> = {
   quiet?: boolean;
   /** For the value of a handle as it is read out. */
   units?: UnitSystem;
-  /** Half the size of a handle's target, in units of the box: 24 px as rendered. */
-  reach?: number;
   /** Without it nothing can be dragged. */
   onMove?: OnMove<Move>;
 };
 type Props<Move> = LiveProps<Move> & { placed: Placed<Move>; hold: (frame: Frame) => (on: boolean) => void };
 
-export function Live<Move>({ placed, hold, onMove, units = 'metric', reach = 24, ...sheet }: Props<Move>) {
+/** Half of 48 px as rendered, in units of the box. */
+const useReach = (id: string, width: number): number => {
+  const [reach, setReach] = useState(24);
+  useEffect(() => {
+    const measure = () => {
+      const scale = (document.getElementById(`${id}-title`)?.parentElement as SVGSVGElement | null | undefined)?.getScreenCTM()?.a;
+      if (scale) setReach(24 / scale);
+    };
+    measure();
+    addEventListener('resize', measure);
+    return () => removeEventListener('resize', measure);
+  }, [id, width]);
+  return reach;
+};
+
+export function Live<Move>({ placed, hold, onMove, units = 'metric', ...sheet }: Props<Move>) {
+  const reach = useReach(sheet.id, placed.box.width);
   return (
     <Sheet {...sheet} placed={placed}>
       {onMove &&

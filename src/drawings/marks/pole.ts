@@ -18,7 +18,7 @@ export const bar = (foot: Point, way: Point, length: number, width: number): Sha
   path.closePath();
   return [
     { mark: 'bar', d: path.toString() },
-    { mark: 'dim', d: segment(add(foot, times(ahead, length * 0.16)), add(nose, times(ahead, -half * 0.4))) },
+    { mark: 'tool', d: segment(add(foot, times(ahead, length * 0.16)), add(nose, times(ahead, -half * 0.4))) },
   ];
 };
 

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { holds, type Held } from '#drawings/bending/faces.ts';
+import { Drawing as Bending } from '#drawings/bending/Drawing.tsx';
+import { geometry as bending } from '#drawings/bending/geometry.ts';
+import { Drawing as ThreeCuts } from '#drawings/three-cuts/Drawing.tsx';
+import { geometry as threeCuts } from '#drawings/three-cuts/geometry.ts';
+import { Drawing as Union } from '#drawings/union/Drawing.tsx';
+import { geometry as union, type Face as UnionFace } from '#drawings/union/geometry.ts';
+import { expectDrawn, expectSvg, overlaps, pathsOf, pointsOf, wordsOf } from './kit.ts';
+
+const boxes = [358, 480, 620].map((width) => ({ width, height: Math.round(width * 0.72) }));
+const unionFaces: readonly UnionFace[] = ['collar', 'no-collar', 'flush'];
+const [box] = boxes;
+const labelsOf = (id: string, view: string) => wordsOf(id, view).labels;
+
+describe('union, drawn', () => {
+  const draw = (face: UnionFace, at = box!) => union({ face, labels: labelsOf('union', face) }, at);
+
+  it('draws every view clean, its labels apart', () => {
+    for (const at of boxes) {
+      for (const face of unionFaces) {
+        expectDrawn(draw(face, at));
+        expect(overlaps(draw(face, at)), `${face} ${at.width}`).toEqual([]);
+      }
+    }
+    for (const face of unionFaces) expectSvg(<Union id="u" face={face} box={box!} words={wordsOf('union', face)} />, wordsOf('union', face));
+  });
+
+  it('mirrors the ridge about the line of the stem where no collar shows (University of Florida: the mirror angle)', () => {
+    const placed = draw('no-collar');
+    const fromUpright = ([a, b]: readonly (readonly [number, number])[]) => (Math.atan2(Math.abs(b![0] - a![0]), b![1] - a![1]) * 180) / Math.PI;
+    const ridge = pointsOf(pathsOf(placed, 'ridge')[0]!);
+    const cut = pointsOf(pathsOf(placed, 'cut')[0]!);
+    expect(Math.abs(fromUpright([ridge[0]!, ridge.at(-1)!]) - fromUpright(cut))).toBeLessThan(3);
+    expect(ridge.at(-1)![0]).toBeLessThan(ridge[0]![0]);
+    expect(cut.at(-1)![0]).toBeGreaterThan(cut[0]![0]);
+  });
+
+  it('cuts outside the ridge, and flush only where flush is shown', () => {
+    const lean = (face: UnionFace) => {
+      const [a, b] = pointsOf(pathsOf(draw(face), 'cut')[0]!);
+      return Math.abs(b![0] - a![0]) / Math.abs(b![1] - a![1]);
+    };
+    expect(lean('flush')).toBeLessThan(0.1);
+    expect(lean('collar')).toBeGreaterThan(0.3);
+    const ridgeTop = pointsOf(pathsOf(draw('collar'), 'ridge')[0]!)[0]!;
+    const [a, b] = pointsOf(pathsOf(draw('collar'), 'cut')[0]!);
+    const at = a![0] + ((b![0] - a![0]) * (ridgeTop[1] - a![1])) / (b![1] - a![1]);
+    expect(at).toBeGreaterThan(ridgeTop[0]);
+    // The flush cut is the longest.
+    const long = (face: UnionFace) => {
+      const [p, q] = pointsOf(pathsOf(draw(face), 'cut')[0]!);
+      return Math.hypot(q![0] - p![0], q![1] - p![1]);
+    };
+    expect(long('flush')).toBeGreaterThan(long('collar') * 1.4);
+  });
+});
+
+describe('three cuts, drawn', () => {
+  const draw = (at = box!) => threeCuts({ face: 'side', labels: labelsOf('three-cuts', 'side') }, at);
+
+  it('is clean, its labels apart', () => {
+    for (const at of boxes) {
+      expectDrawn(draw(at));
+      expect(overlaps(draw(at)), String(at.width)).toEqual([]);
+    }
+    expectSvg(<ThreeCuts id="t" face="side" box={box!} words={wordsOf('three-cuts', 'side')} />, wordsOf('three-cuts', 'side'));
+  });
+
+  it('puts the undercut under, the release cut over and nearer the stem, the last cut nearest', () => {
+    const [undercut, release, last] = draw().badges;
+    expect([undercut?.text, release?.text, last?.text]).toEqual(['1', '2', '3']);
+    expect(undercut!.y).toBeGreaterThan(release!.y);
+    expect(release!.x).toBeLessThan(undercut!.x);
+    expect(last!.x).toBeLessThan(release!.x);
+  });
+});
+
+describe('bending, drawn', () => {
+  it('is clean, its labels apart', () => {
+    for (const at of boxes) {
+      const placed = bending({ face: 'sides', labels: labelsOf('bending', 'sides') }, at);
+      expectDrawn(placed);
+      expect(overlaps(placed), String(at.width)).toEqual([]);
+    }
+    expectSvg(<Bending id="b" face="sides" box={box!} words={wordsOf('bending', 'sides')} />, wordsOf('bending', 'sides'));
+  });
+
+  /**
+   * Bending moment of an evenly loaded beam of span 1 and load 1, sagging positive (upper face squeezed): beam tables in
+   * statics textbooks, e.g. the US engineers' steel manual, cases of a cantilever, a propped cantilever, a simple beam,
+   * and a beam fixed at both ends.
+   */
+  const moments: { readonly [H in Held]: (x: number) => number } = {
+    free: (x) => -((1 - x) ** 2) / 2,
+    resting: (x) => (3 * (1 - x)) / 8 - (1 - x) ** 2 / 2,
+    hung: (x) => (x * (1 - x)) / 2,
+    held: (x) => (6 * x - 1 - 6 * x * x) / 12,
+  };
+
+  for (const [name, { stretches, supports, cutAt }] of Object.entries(holds)) {
+    it(`names the squeezed face as the beam tables do: ${name}`, () => {
+      const [a, b] = supports;
+      for (const { from, to, squeezed } of stretches) {
+        for (let k = 1; k < 20; k += 1) {
+          const moment = moments[name as Held]((from + ((to - from) * k) / 20 - a) / (b - a));
+          expect(moment > 0 ? 'upper' : 'under').toBe(squeezed);
+        }
+      }
+      expect(stretches.some(({ from, to }) => from < cutAt && cutAt < to)).toBe(true);
+    });
+  }
+});
