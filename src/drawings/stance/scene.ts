@@ -37,6 +37,8 @@ export type Scene = {
   where: Where;
   /** The stem's middle from plumb under the cut, in the plane of the side view. */
   stemAt: number;
+  /** Furthest back that the person can be put. */
+  furthestDrawn: number;
   /** Furthest to the left that anything is drawn. */
   left: number;
 };
@@ -51,6 +53,13 @@ export const nearestDrawn = 0.3;
 const whereAt = (standOff: number, landing: number, nearest: number | null, reach: boolean): Where =>
   standOff < landing - 1e-9 ? 'under' : nearest !== null && standOff < nearest - 1e-9 ? 'near' : reach ? 'fits' : 'far';
 
+/** The nearest place to plan on, taken out to the next tenth of a metre, as it is shown, where there is room for that. */
+const placeToStand = (nearest: number | null, furthest: number | null): number | null => {
+  if (nearest === null) return null;
+  const shown = Math.ceil(nearest * 10 - 1e-6) / 10;
+  return furthest !== null && shown <= furthest ? shown : nearest;
+};
+
 export const sceneOf = (inputs: Inputs, outcome: Outcome, place: Place): Scene => {
   const { cutHeight, gripHeight, platformHeight, groundRise, poleShortest, poleLongest, landingReach, standing } = inputs;
   const slope = Math.tan((groundRise * Math.PI) / 180);
@@ -60,8 +69,9 @@ export const sceneOf = (inputs: Inputs, outcome: Outcome, place: Place): Scene =
   const furthest = planOn(outcome, 'furthestStandOff');
   const drawnTo = Math.max(nearest ?? 0, furthest ?? 0, landingReach, poleShortest, 2);
   const left = drawnTo + 0.9;
-  const wished = place.standOff ?? nearest ?? Math.max(landingReach, poleLongest * 0.7);
-  const standOff = Math.min(Math.max(wished, nearestDrawn), drawnTo + 0.3);
+  const furthestDrawn = Math.floor((drawnTo + 0.3) * 10) / 10;
+  const wished = place.standOff ?? placeToStand(nearest, furthest) ?? Math.max(landingReach, poleLongest * 0.7);
+  const standOff = Math.min(Math.max(wished, nearestDrawn), furthestDrawn);
   const cut: Point = [0, cutHeight];
   const grip = gripAt(standOff);
   const [along, up] = [cut[0] - grip[0], cut[1] - grip[1]];
@@ -81,6 +91,7 @@ export const sceneOf = (inputs: Inputs, outcome: Outcome, place: Place): Scene =
     limitDistance: worked(outcome, 'limitDistance'),
     where: whereAt(standOff, landingReach, nearest, furthest === null ? toCut <= poleLongest : standOff <= furthest + 1e-9),
     stemAt: standing === 'beside' ? 0 : standing === 'stemSide' ? -looks.cutToStem : looks.cutToStem,
+    furthestDrawn,
     left,
   };
 };

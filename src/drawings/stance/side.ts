@@ -133,8 +133,8 @@ export const side = (inputs: Inputs, outcome: Outcome, place: Place, labels: Lab
   const handles: Handle<Move>[] = [
     {
       id: 'standOff', label: word(labels, 'moveStandOff'), way: 'across', x: feet[0], y: s.at(0, groundAt(standOff))[1], area: body,
-      min: nearestDrawn, max: onStep(scene.left - 0.6, nearestDrawn, 99, 0.1), value: standOff, step: 0.1, says: said('m', standOff),
-      at: (point) => onStep(-unplace(s.frame, point)[0], nearestDrawn, scene.left - 0.6, 0.1),
+      min: nearestDrawn, max: scene.furthestDrawn, value: standOff, step: 0.1, says: said('m', standOff),
+      at: (point) => onStep(-unplace(s.frame, point)[0], nearestDrawn, scene.furthestDrawn, 0.1),
       move: (value) => ({ standOff: value }),
     },
     {
