@@ -27,7 +27,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) 
   return (
     <div class="calculator">
       <div class="result">
-        <p class="link-words">{frame.reading} <span class="soft">{frame.readingFailed}</span></p>
+        <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
         <div class="held">
           {state.isExample && <p class="example-words">{frame.example}</p>}
           <Answer speaker={speaker} state={state} />
@@ -38,7 +38,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) 
       <div class="work held">
         {state.general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
         {state.linkUnits && (
-          <p class="notice">{frame.units.replace('{system}', settingWords[state.linkUnits])} <button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
+          <p class="notice">{`${frame.units.replace('{system}', settingWords[state.linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
         )}
         <h2>{frame.inputs}</h2>
         <p class="finding caution wire"><span>{frame.wire}</span></p>

@@ -47,15 +47,18 @@ const Fact = ({ token, base }: { token: string; base: string }) => {
   );
 };
 
-/** Fills `{name}` with figures and `{=…}` with facts. A name without a value is shown by its label. */
+/**
+ * Fills `{name}` with figures and `{=…}` with facts. A name without a value is shown by its label. No text node is
+ * empty or beside another: the browser would make of them other nodes than the server's.
+ */
 export const Say = ({ speaker, text, values = {}, fine = false }: { speaker: Speaker; text: string; values?: Values; fine?: boolean }) => (
   <>
     {text.split(/(\{[^{}]+\})/).map((part, i): ComponentChildren => {
-      if (i % 2 === 0) return part;
+      if (i % 2 === 0) return part || null;
       const name = part.slice(1, -1);
       if (name.startsWith('=')) return <Fact key={i} token={name.slice(1)} base={speaker.base} />;
       const value = values[name];
-      return value === undefined ? labelOf(speaker.words, name) : <Figure key={i} speaker={speaker} name={name} value={value} fine={fine} />;
+      return value === undefined ? <span key={i}>{labelOf(speaker.words, name)}</span> : <Figure key={i} speaker={speaker} name={name} value={value} fine={fine} />;
     })}
   </>
 );

@@ -46,7 +46,7 @@ export const ShareBar = ({ speaker, state, titles }: Props) => {
         <button type="button" onClick={() => void copy()}>{frame.copy}</button>
         <button type="button" onClick={() => print()}>{frame.print}</button>
       </p>
-      <p role="status">{said}</p>
+      <p role="status">{said || null}</p>
       {state.outcome.kind === 'answer' && ways.length > 0 && (
         <>
           <h2>{frame.carry}</h2>
