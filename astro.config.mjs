@@ -3,7 +3,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './src/build/base.mjs';
 import { integrityOf } from './src/build/files.ts';
-import { oneFrame, plainLazyParts } from './src/build/lazy.ts';
+import { oneFrame, plainLazyParts, wordsByGroup } from './src/build/lazy.ts';
 import { offline } from './src/build/offline.ts';
 import { policy } from './src/build/policy.ts';
 import { search } from './src/build/search.ts';
@@ -16,11 +16,14 @@ export default defineConfig({
   integrations: [mdx(), preact(), policy(), search(), offline()],
   markdown: { syntaxHighlight: false },
   prerenderConflictBehavior: 'error',
-  vite: { plugins: [plainLazyParts()], environments: { client: { build: { rolldownOptions: oneFrame } } } },
   devToolbar: { enabled: false },
   server: { port: 4321 },
-  // Each MDX file brings a directive meant for Astro alone; the warning about it would hide others.
-  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: {
+    plugins: [plainLazyParts(), wordsByGroup()],
+    // Each MDX file brings a directive meant for Astro alone; the warning about it would hide others.
+    build: { rolldownOptions: { checks: { moduleLevelDirective: false } } },
+    environments: { client: { build: { rolldownOptions: oneFrame } } },
+  },
   security: {
     csp: {
       directives: [

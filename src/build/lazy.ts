@@ -1,4 +1,5 @@
 /** How the scripts of the pages are cut into files. */
+import { readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
 
 const helper = '\0vite/preload-helper.js';
@@ -21,3 +22,29 @@ export const oneFrame = {
     },
   },
 };
+
+/** Where the words of the frame stand, and the mark of one group of them. */
+const words = /[\\/]content[\\/]interface\.json$/;
+const group = /[\\/]content[\\/]interface\.json\?group=(\w+)$/;
+
+/**
+ * In the browser each top key of content/interface.json is a module of its own, so that a page carries only the words of
+ * the parts it runs. `import { search } from '#content/interface.json'` takes one.
+ */
+export const wordsByGroup = (): Plugin => ({
+  name: 'words-by-group',
+  enforce: 'pre',
+  applyToEnvironment: ({ name }) => name === 'client',
+  resolveId: (id) => (group.test(id) ? id : undefined),
+  load(id) {
+    const [, name] = group.exec(id) ?? [];
+    const file = id.replace(/\?.*$/, '');
+    if (!words.test(file)) return undefined;
+    this.addWatchFile(file);
+    const all = JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>;
+    const code = name
+      ? `export default JSON.parse(${JSON.stringify(JSON.stringify(all[name]))});`
+      : Object.keys(all).map((key) => `export { default as ${key} } from ${JSON.stringify(`${file}?group=${key}`)};`).join('\n');
+    return { code, moduleType: 'js', moduleSideEffects: false };
+  },
+});

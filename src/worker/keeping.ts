@@ -1,10 +1,9 @@
 /** What moves on `/offline/`: what the device holds, and the buttons that change it. */
-import words from '#content/interface.json';
+import { offline } from '#content/interface.json';
 import { fill } from '#components/fill.ts';
 import { ask, container, onProgress, onRegistered, onWaiting, register, registration, take } from './device.ts';
 import type { Holds, Progress } from './messages.ts';
 
-const { offline } = words;
 const find = <E extends HTMLElement>(selector: string) => document.querySelector<E>(selector) as E;
 const button = (act: string) => find<HTMLButtonElement>(`[data-act="${act}"]`);
 const state = find('.keeping-state');

@@ -1,8 +1,7 @@
 /** What the handbook says about itself at the foot of a page: how far it is kept, a new edition, a question first. */
-import words from '#content/interface.json';
+import { offline } from '#content/interface.json';
 import '#styles/notice.css';
 
-const { offline } = words;
 const QUIET_AFTER = 4000;
 const ASKED = 'standing-clear.asked';
 
