@@ -24,7 +24,7 @@ const saw = (s: Sketch, foot: Point, ahead: Point, length: number) => {
   const back = times(ahead, -s.px(head));
   const side = times(leftOf(ahead), thick * 0.75);
   s.draw(barMark(foot, ahead, length, thick), {
-    mark: 'tool',
+    mark: 'head',
     d: polygon([add(foot, side), add(add(foot, back), side), less(add(foot, back), side), less(foot, side)]),
   });
   s.draw({ mark: 'pole', d: segment(add(foot, back), add(foot, times(back, 2))) });

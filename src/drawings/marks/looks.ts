@@ -25,6 +25,8 @@ export const looks = {
   pole: { weight: 3, fill: 'none', of: 'pole' },
   bar: { weight: 1, fill: 'paper', of: 'pole' },
   tool: { weight: 1, fill: 'ink', of: 'pole' },
+  /** The head of the saw, drawn large. */
+  head: { weight: 2, fill: 'paper', of: 'pole' },
   /** A wire. */
   line: { weight: 2, fill: 'none', of: 'line' },
   fitting: { weight: 1, fill: 'paper', of: 'line' },

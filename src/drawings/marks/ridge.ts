@@ -13,6 +13,7 @@ export const ridge = (from: Point, to: Point): Shape[] => {
     const start = add(point, times(way, 2.5));
     return segment(start, add(start, add(times(way, 3.5), times(along, -3 - (i % 3)))));
   });
+  if (n < 7) return [{ mark: 'ridge', d: smooth(points) }];
   return [
     { mark: 'ridge', d: smooth(points) },
     { mark: 'bark', d: wrinkles.join('') },

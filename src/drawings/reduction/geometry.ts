@@ -33,7 +33,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   const widest = Math.max(lateral, Math.min(smallest ?? 0, parent * 0.8));
   const cutFoot: Point = [-parent / Math.tan(angle), -parent];
   const joint = -widest / Math.sin(angle);
-  const left = Math.min(cutFoot[0], joint) - parent * 1.2;
+  const left = Math.min(cutFoot[0], joint) - parent * 1.35;
   const tip = times(up, parent * lateralDrawn);
   const s = sketch(
     { left, right: Math.max(parent * parentDrawn, tip[0]), bottom: -parent, top: tip[1] + widest * up[0] + parent * 0.05 },
@@ -79,7 +79,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   goes.closePath();
   s.draw({ mark: 'piece', d: goes.toString() });
   if (lateralAngle >= 25) {
-    const to = times([Math.cos(angle / 2), Math.sin(angle / 2)], -0.3 * parent);
+    const to = times([Math.cos(angle / 2), Math.sin(angle / 2)], -0.42 * parent);
     s.draw(ridge(at([0, 0]), at(to)));
   }
   const ghost = smallest !== null && smallest <= parent * 1.5 ? smallest : null;
@@ -97,12 +97,12 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   const grip = at(add(times(up, parent * lateralDrawn * 0.42), times(side, lateral)));
   s.keepOff.push(...along(less(crotch, more), add(foot, more), 5), ...along(at(tip), at([0, 0])), ...along(at(far), at([-lateral / Math.sin(angle), 0])), { x: grip[0] - 12, y: grip[1] - 12, width: 24, height: 24 });
   s.asks.push(
-    { text: text('parent'), at: thick.middle, places: ['right', 'left'], gap: 6, leader: false, wrap: 12 },
-    { text: text('lateral'), at: at(middle), places: ['right', 'below-right'], gap: 9, wrap: 16 },
+    { text: text('parent'), at: thick.middle, places: ['right', 'left'], gap: 6, leader: false, wrap: 16 },
+    { text: text('lateral'), at: at(middle), places: ['right', 'below-right'], gap: 9, wrap: 20 },
     { text: text('goes'), at: at([parent * parentDrawn * 0.5, -parent * 0.55]), places: ['on'], leader: false },
     { text: text('cut'), at: add(foot, more), places: ['below', 'left', 'right'], gap: 4, strong: true, leader: false },
   );
-  if (ghost !== null) s.asks.push({ text: text('smallest'), at: at(between(ghostFar, [-ghost / Math.sin(angle), 0], 0.12)), places: ['left', 'above-left', 'above'], gap: 7, wrap: 12, strong: lateral < ghost });
+  if (ghost !== null) s.asks.push({ text: text('smallest'), at: at(between(ghostFar, [-ghost / Math.sin(angle), 0], 0.12)), places: ['left', 'above-left', 'above'], gap: 7, wrap: 14, strong: lateral < ghost });
 
   const most = Math.min(300, Math.floor(parent));
   const handles: Handle<Move>[] = [

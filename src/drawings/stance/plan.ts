@@ -59,9 +59,9 @@ export const plan = (inputs: Inputs, outcome: Outcome, place: Place, labels: Rea
   s.asks.push({ text: text('standOff', { standOff: said('m', standOff) }), at: off.middle, places: ['below', 'above'], gap: 4, strong: true, leader: false });
   if (inBand) {
     const top = (r: number): Point => s.at(-r * Math.cos((opening * Math.PI) / 180), r * Math.sin((opening * Math.PI) / 180));
-    s.asks.push({ text: text('stand', { nearest: said('m', nearest, 'up'), furthest: said('m', furthest, 'down') }), at: top((nearest + furthest) / 2), places: ['above', 'above-left', 'left'], gap: 5, wrap: 30 });
+    s.asks.push({ text: text('stand', { nearest: said('m', nearest, 'up'), furthest: said('m', furthest, 'down') }), at: top((nearest + furthest) / 2), places: ['above', 'above-left', 'left'], gap: 5, wrap: 40 });
   }
-  if (inputs.landingReach > 0) s.asks.push({ text: text('landing', { landingReach: said('m', inputs.landingReach, 'up') }), at: s.at(-inputs.landingReach * 0.55, inputs.landingReach * 0.22), places: ['above', 'above-right'], gap: 4, wrap: 22 });
+  if (inputs.landingReach > 0) s.asks.push({ text: text('landing', { landingReach: said('m', inputs.landingReach, 'up') }), at: s.at(-inputs.landingReach * 0.55, inputs.landingReach * 0.22), places: ['above', 'above-right'], gap: 4, wrap: 24 });
   if (scene.where !== 'fits') s.asks.push({ text: text(scene.where), at: feet, places: ['above', 'left', 'above-left'], gap: s.px(0.35) + 4, leader: false, strong: true, wrap: 14 });
   s.asks.push(
     { text: text('stem'), at: s.at(...stemAt), places: ['right', 'above-right', 'below-right'], gap: stemRadius + 4, leader: false },

@@ -105,6 +105,6 @@ export const sideExtent = (scene: Scene): Extent => {
     left: -left,
     right,
     bottom: Math.min(0, groundAt(left), groundAt(-right)) - 0.1,
-    top: Math.max(inputs.cutHeight + 0.55, ...heads) - leftOut,
+    top: Math.max(inputs.cutHeight + 0.4, ...heads) - leftOut,
   };
 };

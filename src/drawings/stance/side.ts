@@ -33,7 +33,7 @@ const tree = (s: Sketch, scene: Scene) => {
   const { inputs, stemAt } = scene;
   const cut = up(s, scene, scene.cut);
   const foot = s.at(stemAt, scene.groundAt(-stemAt));
-  s.draw(stem(foot, cut[1] - s.px(0.55), Math.max(s.px(looks.stem * 2), 7)));
+  s.draw(stem(foot, cut[1] - s.px(0.4), Math.max(s.px(looks.stem * 2), 7)));
   const thick = Math.max(s.px(looks.limb * 2), 6);
   if (inputs.standing === 'beside') {
     const radius = Math.max(s.px(0.1), 6);
@@ -116,7 +116,7 @@ export const side = (inputs: Inputs, outcome: Outcome, place: Place, labels: Lab
   s.asks.push(
     { text: said('deg', scene.angle), at: [rear[0] + radius * Math.cos(bisect), rear[1] - radius * Math.sin(bisect)], places: ['right', 'above-right', 'below-right'], gap: 5, strong: true, leader: false },
     inBand
-      ? { text: text('stand', { nearest: said('m', nearest, 'up'), furthest: said('m', furthest, 'down') }), at: onGround((nearest + furthest) / 2), places: ['below', 'below-left', 'below-right'], gap: 16, strong: true, wrap: 30 }
+      ? { text: text('stand', { nearest: said('m', nearest, 'up'), furthest: said('m', furthest, 'down') }), at: onGround((nearest + furthest) / 2), places: ['below', 'below-left', 'below-right'], gap: 16, strong: true, wrap: 40 }
       : { text: text('noPlace'), at: onGround(standOff), places: ['below', 'below-left', 'below-right'], gap: 16, strong: true, wrap: 32 },
     { text: said('m', inputs.cutHeight), at: height.middle, places: ['right', 'left'], gap: 5, leader: false },
   );
