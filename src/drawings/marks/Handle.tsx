@@ -17,16 +17,11 @@ const steps: { readonly [key: string]: number } = {
   ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10,
 };
 
-/** A point of the screen in units of the sheet it lies on. */
-const onSheet = (target: SVGGElement, event: PointerEvent): Point => {
-  const matrix = target.ownerSVGElement?.getScreenCTM()?.inverse();
-  const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
-  return [point.x, point.y];
-};
+/** Where the pointer was when it took hold, where the handle was then, and px of the screen to a unit of the box. */
+type Grab = { pointer: Point; handle: Point; scale: number };
 
 export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Move>) {
-  /** From where it was taken hold of to its middle. */
-  const grab = useRef<Point | null>(null);
+  const grab = useRef<Grab | null>(null);
   const { x, y, min, max, value, step } = handle;
   /** To the screen's right is less where the person stands on the left: the keys follow the eye. */
   const turned = handle.way === 'across' && handle.at([x + 40, y]) < handle.at([x, y]) ? -1 : 1;
@@ -40,15 +35,16 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
   };
   const take = (event: PointerEvent) => {
     const target = event.currentTarget as SVGGElement;
-    const [px, py] = onSheet(target, event);
-    grab.current = [x - px, y - py];
+    const scale = target.ownerSVGElement?.getScreenCTM()?.a ?? 1;
+    grab.current = { pointer: [event.clientX, event.clientY], handle: [x, y], scale };
     target.setPointerCapture(event.pointerId);
     onHold(true);
   };
+  /** By how far the pointer has moved, not by where it is: the page may shift under it when a notice comes or goes. */
   const drag = (event: PointerEvent) => {
     if (!grab.current) return;
-    const [px, py] = onSheet(event.currentTarget as SVGGElement, event);
-    const to = handle.at([px + grab.current[0], py + grab.current[1]]);
+    const { pointer, handle: from, scale } = grab.current;
+    const to = handle.at([from[0] + (event.clientX - pointer[0]) / scale, from[1] + (event.clientY - pointer[1]) / scale]);
     if (to !== value) onMove(handle.move(to));
   };
   const drop = () => {
