@@ -29,3 +29,11 @@ export const door = <K extends string>(topic: string, values: { readonly [key in
     if (typeof found.value !== 'number') throw new Error(`${topic}.${key} is a range, not one number`);
     return found.value;
   };
+
+/** The same for facts that are a range: the lower and the upper end. */
+export const rangeDoor = <K extends string>(topic: string, values: { readonly [key in K]: FactRecord }) =>
+  (key: K): readonly [number, number] => {
+    const found = values[key]?.value;
+    if (!Array.isArray(found)) throw new Error(`shared/values/${topic}.json has no range "${key}"`);
+    return found as [number, number];
+  };

@@ -117,15 +117,20 @@ export const turningPoints = (
     return at > variable.low && at < variable.high ? [at] : [];
   }
   let [a, b] = [variable.low, variable.high];
-  const first = (x: number, y: number): boolean => {
-    const [atX, atY] = [value(x), value(y)];
-    return Number.isNaN(atY) || (end === 'low' ? atX < atY : atX > atY);
-  };
+  const before = (x: number, y: number): boolean => Number.isNaN(y) || (end === 'low' ? x < y : x > y);
+  // Golden section: of the two places inside one is kept from round to round.
+  let [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+  let [atC, atD] = [value(c), value(d)];
   for (let i = 0; i < 24; i++) {
-    const c = b - golden * (b - a);
-    const d = a + golden * (b - a);
-    if (first(c, d)) b = d;
-    else a = c;
+    if (before(atC, atD)) {
+      [b, d, atD] = [d, c, atC];
+      c = b - golden * (b - a);
+      atC = value(c);
+    } else {
+      [a, c, atC] = [c, d, atD];
+      d = a + golden * (b - a);
+      atD = value(d);
+    }
   }
   return [(a + b) / 2];
 };
