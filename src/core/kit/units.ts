@@ -32,6 +32,8 @@ export const units = {
   MPa: { metric: face('MPa', 1, 1), imperial: face('psi', poundForce / (1000 * inch) ** 2, 10) },
   Pa: { metric: face('Pa', 1, 1), imperial: face('lbf/ft²', poundForce / foot ** 2, 0.1) },
   kV: same('kV', 0.1),
+  W: same('W', 1),
+  Wh: same('Wh', 1),
   'm/s': { metric: face('m/s', 1, 0.1), imperial: face('mph', (5280 * foot) / 3600, 1) },
   'm/s2': same('m/s²', 0.1),
   s: same('s', 0.1),
@@ -40,6 +42,8 @@ export const units = {
   L: { metric: face('L', 1, 0.1), imperial: face('US gal', gallon, 0.1) },
   mL: { metric: face('mL', 1, 1), imperial: face('US fl oz', (gallon * 1000) / 128, 0.1) },
   dB: same('dB(A)', 0.1),
+  /** A protector's rating, or the difference of two levels: decibels with no weighting. */
+  'dB plain': same('dB', 1),
   degC: { metric: face('°C', 1, 1), imperial: face('°F', 5 / 9, 1, 32) },
   '%': same('%', 1),
   points: same('points', 1),

@@ -1,0 +1,4 @@
+import values from '#shared/values/noise.json' with { type: 'json' };
+import { door } from './door.ts';
+
+export const noise = door('noise', values);
