@@ -13,7 +13,7 @@ export const fuelMix = defineCalculator({
     load: optionalQuantity('W', { min: 50, max: 5000, step: 10, example: 600, tolerance: guess({ share: 0.3 }, { share: 0.1 }) }),
   },
   outputs: {
-    oil: { kind: 'quantity', unit: 'mL', protects: 'both', moves: { fuel: 'up', ratio: 'down' } },
+    oil: { kind: 'quantity', unit: 'mL', step: 1, imperialStep: 0.01, protects: 'both', moves: { fuel: 'up', ratio: 'down' } },
     mixture: { kind: 'quantity', unit: 'L', step: 0.01, imperialStep: 0.01, protects: 'both', moves: { fuel: 'up', ratio: 'down' } },
     runTime: { kind: 'quantity', unit: 'min', protects: 'down', moves: { battery: 'up', charge: 'up', load: 'down' } },
   },

@@ -1,7 +1,7 @@
 /** What do my hands carry at this angle? */
 import { load as fact } from '../facts/load.ts';
 import { holdSeconds } from '../formulas/endurance.ts';
-import { alongPoleForce, frontHandForce, handsWeight, leverMoment, rearHandForce } from '../formulas/held-pole.ts';
+import { alongPoleForce, frontHandForce, handsWeight, type Held, leverMoment, rearHandForce } from '../formulas/held-pole.ts';
 import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
 import { guess, label, optionalQuantity, quantity } from '../kit/inputs.ts';
 
@@ -12,6 +12,12 @@ const holds = (effort: number | null): { shortest: number; longest: number } | n
   const band = fact('power-law-band') / 100;
   return { shortest: middle * (1 - band), longest: middle * (1 + band) };
 };
+
+/** Nowhere: the two ends are the extremes. */
+const never = (): number => Number.NaN;
+/** Where the rear hand neither lifts nor presses, by the balance and by the grips: mass cancels out. */
+const balanceAtRest = ({ gripSpacing, strapShare, strapAt }: Held): number => (1 - strapShare / 100) * gripSpacing + (strapShare / 100) * strapAt;
+const spacingAtRest = ({ balance, strapShare, strapAt }: Held): number => (balance - (strapShare / 100) * strapAt) / (1 - strapShare / 100);
 
 export const poleLoad = defineCalculator({
   id: 'pole-load',
@@ -26,11 +32,11 @@ export const poleLoad = defineCalculator({
   },
   outputs: {
     // Where a guess puts the balance behind the strap, the lever changes its sign: what scales it bends.
-    frontHand: { kind: 'quantity', unit: 'N', protects: 'up', moves: { mass: 'bends', balance: 'up', gripSpacing: 'bends', poleAngle: 'bends', strapShare: 'down', strapAt: 'down' } },
-    rearHand: { kind: 'quantity', unit: 'N', protects: 'up', moves: { mass: 'up', balance: 'bends', gripSpacing: 'bends', poleAngle: 'down', strapShare: 'bends', strapAt: 'bends' } },
+    frontHand: { kind: 'quantity', unit: 'N', protects: 'up', moves: { mass: 'bends', balance: 'up', gripSpacing: 'bends', poleAngle: 'bends', strapShare: 'down', strapAt: 'down' }, turns: { mass: never, gripSpacing: never, poleAngle: never } },
+    rearHand: { kind: 'quantity', unit: 'N', protects: 'up', moves: { mass: 'up', balance: 'bends', gripSpacing: 'bends', poleAngle: 'down', strapShare: 'bends', strapAt: 'bends' }, turns: { balance: balanceAtRest, gripSpacing: spacingAtRest } },
     rearPush: { kind: 'choice', options: ['lifts', 'presses'], moves: { balance: 'bends', gripSpacing: 'bends', strapShare: 'bends', strapAt: 'bends' } },
     alongPole: { kind: 'quantity', unit: 'N', protects: 'up', moves: { mass: 'up', poleAngle: 'up', strapShare: 'down' } },
-    lever: { kind: 'quantity', unit: 'Nm', protects: 'up', moves: { mass: 'bends', balance: 'up', poleAngle: 'bends', strapShare: 'down', strapAt: 'down' } },
+    lever: { kind: 'quantity', unit: 'Nm', protects: 'up', moves: { mass: 'bends', balance: 'up', poleAngle: 'bends', strapShare: 'down', strapAt: 'down' }, turns: { mass: never, poleAngle: never } },
     shortestHold: { kind: 'quantity', unit: 's', step: 1, protects: 'down', moves: { effort: 'down' } },
     longestHold: { kind: 'quantity', unit: 's', step: 1, protects: 'down', moves: { effort: 'down' } },
   },

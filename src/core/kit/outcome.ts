@@ -97,6 +97,9 @@ const choicesAt = (
 
 type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outside | null };
 
+/** An end of the range where the output does not exist. */
+const noPlace: Outside = { kind: 'outside', limit: 'noPlace', values: {} };
+
 const workOut = (
   run: Run, variables: readonly Variable[], name: string, output: AnyOutput, nominal: number | string | null,
 ): Worked | Outside => {
@@ -116,12 +119,14 @@ const workOut = (
   const deciding = needed as Inside[];
   const ends = deciding.map((end) => end.inputs);
   if (typeof nominal !== 'number' || deciding.some((end) => end.value === null)) return { figure: null, ends, beyond };
-  // An end that does not protect may lie outside, or nowhere: then the range is shown from the figure as entered.
+  // An end that does not protect may lie outside, or nowhere: then the range is shown from the figure as entered, and it is said.
+  const nowhere = [low, high].some((end) => !('outside' in end) && end.value === null);
+  const unsaid = beyond ?? (nowhere ? noPlace : null);
   const number = (end: End): number => ('outside' in end || typeof end.value !== 'number' ? nominal : end.value);
   const range = { value: nominal, low: number(low), high: number(high) };
-  if (output.protects === 'both') return { figure: { ...range, planOn: null, planAt: null }, ends, beyond };
+  if (output.protects === 'both') return { figure: { ...range, planOn: null, planAt: null }, ends, beyond: unsaid };
   const planOn = output.protects === 'up' ? range.high : range.low;
-  return { figure: { ...range, planOn, planAt: ends[0] as Inputs }, ends, beyond };
+  return { figure: { ...range, planOn, planAt: ends[0] as Inputs }, ends, beyond: unsaid };
 };
 
 const same = (a: Inputs[string] | undefined, b: Inputs[string] | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
