@@ -5,13 +5,13 @@
 import { cpSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { brotliCompressSync, constants } from 'node:zlib';
 import type { AstroIntegration } from 'astro';
 import { build, type Rolldown } from 'vite';
 import type { ListedFile } from '../worker/messages.ts';
 import { editionOf, stamp } from './edition.ts';
 import { filesUnder, integrityOf, read } from './files.ts';
 import { EDITION_PLACEHOLDER, SIZE_PLACEHOLDER } from './placeholders.ts';
+import { packedSum } from './sizes.ts';
 
 const WORKER = 'worker.js';
 const LIST = '__FILES__';
@@ -50,13 +50,6 @@ export const listFiles = (dir: string): ListedFile[] =>
       return [`./${path.replace(/(^|\/)index\.html$/, '$1')}`, integrityOf(content), content.length];
     });
 
-/** What the listed files weigh on the way to the reader, in bytes; packed a little less well than most hosts do. */
-const packedSize = (dir: string, paths: string[]): number =>
-  paths.reduce(
-    (sum, path) => sum + brotliCompressSync(read(dir, path), { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }).length,
-    0,
-  );
-
 /** @throws when a file that is already named by its hash would have to change, or the worker has lost its list */
 export const makeOffline = async (dir: string): Promise<{ edition: string; files: number; size: number }> => {
   // Hosts send 404.html with a status that no browser would keep; a copy under an address of its own can be kept.
@@ -64,7 +57,7 @@ export const makeOffline = async (dir: string): Promise<{ edition: string; files
   writeFileSync(join(dir, WORKER), await bundleWorker());
   const edition = editionOf(dir);
   stamp(dir, EDITION_PLACEHOLDER, edition);
-  const size = packedSize(dir, filesUnder(dir).filter(isKept));
+  const size = packedSum(dir, filesUnder(dir).filter(isKept));
   stamp(dir, SIZE_PLACEHOLDER, `${(Math.ceil(size / 1e5) / 10).toFixed(1)} MB`);
   const files = listFiles(dir);
   const worker = read(dir, WORKER).toString('utf8');

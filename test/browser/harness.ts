@@ -107,6 +107,7 @@ export const test = base.extend<Fixtures>({
     await use(async (options = {}) => {
       const context = await (await launch()).newContext({ viewport: { width: 390, height: 844 }, ...options });
       await watch.over(context, site.origin);
+      if (options.serviceWorkers === 'block') watch.allow(/registration blocked by Playwright/);
       made.push(context);
       return context;
     });
