@@ -80,6 +80,19 @@ export const along = (a: Point, b: Point, thick = 3): Rect[] => {
   }));
 };
 
+/** The first that is clear of all, else the first that is clear of other labels, else the first in the box. */
+const firstFree = (all: Iterable<Rect>, box: Box, labels: readonly Label[], keepOff: readonly Rect[]): Rect => {
+  let first: Rect | null = null;
+  let second: Rect | null = null;
+  for (const rect of all) {
+    first ??= shift(rect, box);
+    if (!inside(rect, box) || labels.some((l) => meet(rect, l.rect))) continue;
+    if (!keepOff.some((k) => meet(rect, k, 0))) return rect;
+    second ??= rect;
+  }
+  return (second ?? first)!;
+};
+
 /**
  * Places the labels in the order given, the first where it likes best. None is left out: one that finds no clear room
  * stands over a line rather than over another label.
@@ -92,10 +105,7 @@ export const placeLabels = (asks: readonly Ask[], box: Box, keepOff: readonly Re
     const lines = { metric: wrap(ask.text.metric, most), imperial: wrap(ask.text.imperial, most) };
     const width = Math.max(...[...lines.metric, ...lines.imperial].map((line) => textWidth(line, strong)));
     const height = Math.max(lines.metric.length, lines.imperial.length) * lineHeight;
-    const all = [...candidates(ask, width, height, box)];
-    const free = (r: Rect) => inside(r, box) && !done.some((l) => meet(r, l.rect));
-    const rect =
-      all.find((r) => free(r) && !keepOff.some((k) => meet(r, k, 0))) ?? all.find(free) ?? shift(all[0]!, box);
+    const rect = firstFree(candidates(ask, width, height, box), box, done, keepOff);
     const off = ask.at[0] < rect.x ? 'start' : ask.at[0] > rect.x + rect.width ? 'end' : 'middle';
     const end = nearest(rect, ask.at);
     const away = Math.hypot(end[0] - ask.at[0], end[1] - ask.at[1]);
