@@ -76,8 +76,6 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
         fill="none"
         stroke="currentColor"
         stroke-width="2"
-        stroke-linecap="round"
-        stroke-linejoin="round"
       />
     </g>
   );

@@ -8,10 +8,10 @@ import { lookOf, type Fill, type Hatch as HatchName } from './looks.ts';
 const paper = 'var(--paper, Canvas)';
 const plain = (fill: Fill) => fill === 'none' || fill === 'ink' || fill === 'paper';
 const hatchesOf = (shapes: readonly Shape[]) =>
-  [...new Set(shapes.map((s) => lookOf(s.mark).fill).filter((fill): fill is HatchName => !plain(fill)))];
+  [...new Set(shapes.map((s) => lookOf(s.mark).fill).filter((fill): fill is HatchName => fill !== undefined && !plain(fill)))];
 
 const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
-  const { weight, fill, dash, of, stroke } = lookOf(shape.mark);
+  const { weight, fill = 'none', dash, of = shape.mark, stroke } = lookOf(shape.mark);
   return (
     <path
       class={`mark-${of}`}
@@ -20,8 +20,7 @@ const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
       stroke={weight === 0 ? 'none' : stroke ? paper : 'currentColor'}
       stroke-width={weight === 0 ? undefined : weight}
       stroke-dasharray={dash}
-      stroke-linejoin="round"
-      stroke-linecap={dash ? undefined : 'round'}
+      stroke-linecap={dash ? 'butt' : undefined}
     />
   );
 };
@@ -32,13 +31,7 @@ const Lines = ({ label, lines, system }: { label: Label; lines: readonly string[
     x={label.x.toFixed(1)}
     y={label.y.toFixed(1)}
     text-anchor={label.anchor}
-    font-size={textSize}
     font-weight={label.strong ? 700 : undefined}
-    fill="currentColor"
-    stroke={paper}
-    stroke-width="4"
-    stroke-linejoin="round"
-    paint-order="stroke"
   >
     {lines.length === 1
       ? lines[0]
@@ -91,7 +84,8 @@ export const Sheet = ({ id, placed, words, quiet = false, children }: Props) => 
     role={children ? 'group' : 'img'}
     aria-labelledby={`${id}-title`}
     aria-describedby={`${id}-about`}
-    font-family="inherit"
+    stroke-linejoin="round"
+    stroke-linecap="round"
     opacity={quiet ? 0.4 : undefined}
   >
     <title id={`${id}-title`}>{words.title}</title>
@@ -108,9 +102,11 @@ export const Sheet = ({ id, placed, words, quiet = false, children }: Props) => 
     {placed.badges.map((badge, i) => (
       <Ring key={i} badge={badge} />
     ))}
-    {placed.labels.map((label, i) => (
-      <Said key={i} label={label} />
-    ))}
+    <g font-size={textSize} fill="currentColor" stroke={paper} stroke-width="4" paint-order="stroke">
+      {placed.labels.map((label, i) => (
+        <Said key={i} label={label} />
+      ))}
+    </g>
     {children}
   </svg>
 );
