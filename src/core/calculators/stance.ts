@@ -31,7 +31,10 @@ const reachTurns = (pole: 'poleLongest' | 'poleShortest') => {
   );
 };
 
-/** How it moves the pole's angle. */
+/**
+ * How it moves the pole's angle. A longer pole held to the same cut lies nearer to the slope: the sine of the angle
+ * between them is as one to its length. So it flattens to a cut above the slope, rises to one below, and never turns.
+ */
 const steepening = { cutHeight: 'up', gripHeight: 'down', platformHeight: 'down', groundRise: 'up' } as const;
 
 export const stance = defineCalculator({
@@ -50,7 +53,7 @@ export const stance = defineCalculator({
     nearestStandOff: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, landingReach: 'up' }, turns: nearestTurns },
     furthestStandOff: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up' }, turns: reachTurns('poleLongest') },
     angleAtNearest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, landingReach: 'bends' } },
-    angleAtFurthest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, poleLongest: 'bends' } },
+    angleAtFurthest: { kind: 'quantity', unit: 'deg', protects: 'up', moves: { ...steepening, poleLongest: 'bends' }, turns: { poleLongest: () => Number.NaN } },
     highestCut: { kind: 'quantity', unit: 'm', protects: 'down', moves: { gripHeight: 'up', platformHeight: 'up', poleLongest: 'up', groundRise: 'down' } },
     clearance: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...turning, poleLongest: 'up', landingReach: 'down' }, turns: reachTurns('poleLongest') },
     shortestReach: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, poleShortest: 'up' }, turns: reachTurns('poleShortest') },

@@ -65,8 +65,12 @@ const extreme = (
   let bestCorner = corners[0] as Corner;
   for (const corner of corners) if (consider(corner)) bestCorner = corner;
   const bending = variables.filter((v) => output.moves[v.name] === 'bends');
-  // What bends may have its best just where the figures were entered.
-  if (bending.length > 0 && consider(middle(variables))) bestCorner = middle(variables);
+  if (bending.length > 0) {
+    // What bends may have its best just where the figures were entered.
+    const straight = Object.fromEntries(Object.entries(output.moves).filter(([, move]) => move !== 'bends'));
+    const between = cornersOf(variables, straight, end)[0] as Corner;
+    if (consider(between)) bestCorner = between;
+  }
   for (const variable of bending) {
     const value = (at: number): number => {
       const found = outputAt(run, { ...bestCorner, [variable.name]: at }, name);

@@ -91,6 +91,11 @@ describe('what bends', () => {
     expect(out(spike(5))).toMatchObject({ value: 5, low: 0, high: 5 });
     expect(out(spike(-5))).toMatchObject({ value: -5, low: -5, high: 0 });
   });
+  it('takes the ends of what is monotone there too', () => {
+    // Best at x as entered, between two ends that are worse: (10, 6), not (10, 5).
+    const figure = out({ value: (x, y) => y - (x - 10) ** 2, moves: { x: 'bends', y: 'up' }, turns: { x: () => Number.NaN } });
+    expect(figure).toMatchObject({ value: 5, high: 6, low: 0, planAt: { x: 10, y: 6 } });
+  });
   it('bending with two inputs takes every combination of ends', () => {
     const saddle: Toy = { value: (x, y) => (x - 10) * (y - 5), moves: { x: 'bends', y: 'bends' } };
     expect(out(saddle)).toMatchObject({ value: 0, low: -2, high: 2 });
