@@ -11,11 +11,11 @@ type Words = { title: string; views: Readonly<Record<string, string>>; labels: R
 /** `tall`: height as a share of the width, by view. */
 const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
   'bar-length': { words: barLength, tall: { section: 0.62, above: 0.5 } },
-  bending: { words: bending, tall: { sides: 0.68 } },
+  bending: { words: bending, tall: { sides: 0.8 } },
   reduction: { words: reduction, tall: { side: 0.64 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
-  union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72 } },
+  union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72, codominant: 0.72 } },
 };
 /** Drawn for the width of a phone's column: its letters are then never smaller than they are drawn. */
 const width = 358;

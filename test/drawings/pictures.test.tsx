@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { figureOf } from '#components/figure.ts';
 import { holds, type Held } from '#drawings/bending/faces.ts';
 import { Drawing as Bending } from '#drawings/bending/Drawing.tsx';
 import { geometry as bending } from '#drawings/bending/geometry.ts';
@@ -9,7 +10,7 @@ import { geometry as union, type Face as UnionFace } from '#drawings/union/geome
 import { expectDrawn, expectSvg, overlaps, pathsOf, pointsOf, wordsOf } from './kit.ts';
 
 const boxes = [358, 480, 620].map((width) => ({ width, height: Math.round(width * 0.72) }));
-const unionFaces: readonly UnionFace[] = ['collar', 'no-collar', 'flush'];
+const unionFaces: readonly UnionFace[] = ['collar', 'no-collar', 'flush', 'codominant'];
 const [box] = boxes;
 const labelsOf = (id: string, view: string) => wordsOf(id, view).labels;
 
@@ -84,6 +85,33 @@ describe('bending, drawn', () => {
       expect(overlaps(placed), String(at.width)).toEqual([]);
     }
     expectSvg(<Bending id="b" face="sides" box={box!} words={wordsOf('bending', 'sides')} />, wordsOf('bending', 'sides'));
+  });
+
+  it('keeps each name over its own limb, at the height a chapter gives it', () => {
+    const { labels } = wordsOf('bending', 'sides');
+    const at = figureOf('bending', 'sides').box;
+    const placed = bending({ face: 'sides', labels }, at);
+    const rect = (name: string) => placed.labels.find((l) => l.lines.metric.join(' ') === labels[name])!.rect;
+    for (const [i, name] of ['free', 'resting', 'hung', 'held'].entries()) {
+      expect(rect(name).x, name).toBeGreaterThanOrEqual(i % 2 === 0 ? 0 : at.width / 2 - 2);
+      expect(rect(name).x + rect(name).width, name).toBeLessThanOrEqual(i % 2 === 0 ? at.width / 2 : at.width);
+      expect(rect(name).y > at.height * 0.35, name).toBe(i > 1);
+    }
+  });
+
+  it('draws every picture in the box that a chapter gives it, nothing over its edge', () => {
+    for (const [id, views] of Object.entries({ union: unionFaces, 'three-cuts': ['side'], bending: ['sides'] })) {
+      for (const view of views) {
+        const { box: at, words } = figureOf(id, view);
+        const placed = id === 'union' ? union({ face: view as UnionFace, labels: words.labels }, at) : id === 'bending' ? bending({ face: 'sides', labels: words.labels }, at) : threeCuts({ face: 'side', labels: words.labels }, at);
+        const points = placed.shapes.filter((s) => s.mark !== 'ridge').flatMap((s) => s.d.match(/-?[\d.]+,-?[\d.]+/g) ?? []).map((pair) => pair.split(',').map(Number));
+        const [xs, ys] = [points.map((p) => p[0]!), points.map((p) => p[1]!)];
+        expect(Math.min(...xs), `${id} ${view}`).toBeGreaterThanOrEqual(-1);
+        expect(Math.min(...ys), `${id} ${view}`).toBeGreaterThanOrEqual(-9);
+        expect(Math.max(...xs), `${id} ${view}`).toBeLessThanOrEqual(at.width + 1);
+        expect(Math.max(...ys), `${id} ${view}`).toBeLessThanOrEqual(at.height + 1);
+      }
+    }
   });
 
   /**

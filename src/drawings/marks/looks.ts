@@ -10,6 +10,8 @@ export const looks = {
   soil: { weight: 1, of: 'ground' },
   stem: { weight: 2, fill: 'paper' },
   limb: { weight: 2, fill: 'paper' },
+  /** The outline of wood whose room is drawn already. */
+  edgeline: { weight: 2, of: 'stem' },
   /** Strokes in the bark of a stem or limb. */
   bark: { weight: 1, of: 'limb' },
   /** Wood seen end on. */

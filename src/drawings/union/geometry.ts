@@ -9,9 +9,11 @@ import { finish, sketch, type Picture, type Sketch } from '../kit/picture.ts';
 import type { Point } from '../kit/placed.ts';
 import { same, word } from '../kit/say.ts';
 import { add, between, less, times, unit } from '../kit/vector.ts';
+import { codominant } from './codominant.ts';
 import { ridge } from '../marks/ridge.ts';
 
-export type Face = 'collar' | 'no-collar' | 'flush';
+export type Face = 'collar' | 'no-collar' | 'flush' | 'codominant';
+type OneBranch = Exclude<Face, 'codominant'>;
 
 /** In stem widths, from the top of the ridge, y up. The branch rises at this angle; the ridge falls away from upright by its own. */
 const rise = 38;
@@ -38,7 +40,7 @@ const stemEdges = {
 type Wood = { cutTop: Point; cutEnd: Point };
 
 /** The stem with its branch as one outline, and the branch beyond the cut hatched. */
-const wood = (s: Sketch, face: Face): Wood => {
+const wood = (s: Sketch, face: OneBranch): Wood => {
   const edge = face === 'no-collar' ? stemEdges.plain : stemEdges.collar;
   const p = (points: readonly Point[]) => points.map(([x, y]) => s.at(x, y));
   const top: Point[] = [[0.0, 0.95], [-0.01, 0.5], [-0.005, 0.2], [0.04, 0.055], [0.16, 0.12]];
@@ -68,7 +70,7 @@ const wood = (s: Sketch, face: Face): Wood => {
   wave(l[0]!, o[0]!);
   s.draw({ mark: 'stem', d: path.toString() });
 
-  const ends: { readonly [F in Face]: Wood } = {
+  const ends: { readonly [F in OneBranch]: Wood } = {
     collar: { cutTop: [0.055, 0.06], cutEnd: under(edge.out - 0.03) },
     'no-collar': { cutTop: [0, 0], cutEnd: mirrorEnd },
     flush: { cutTop: [0, 0.22], cutEnd: [0.03, -1.22] },
@@ -107,6 +109,10 @@ const through = (s: Sketch, a: Point, b: Point, more = 11) => {
 
 export const geometry: Picture<Face> = (view, box) => {
   const s = sketch({ left: -1.1, right: 1.15, bottom: -1.5, top: 0.95 }, box, inset(8, { left: box.width * 0.06, right: box.width * 0.06 }));
+  if (view.face === 'codominant') {
+    codominant(s, view.labels);
+    return { ...finish(s), handles: [] };
+  }
   const say = (name: string) => same(word(view.labels, name));
   const { cutTop, cutEnd } = wood(s, view.face);
   s.draw(ridge(s.at(0.02, 0.03), s.at(...ridgeEnd)));
