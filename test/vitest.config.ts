@@ -2,18 +2,36 @@ import { defineConfig } from 'vitest/config';
 
 /**
  * `unit`: core, words, shared data and the house rules; `site`: reads dist; `browser`: real Chromium on dist.
+ * In this order, so that the browser has the machine for itself.
  * Run from the top: vitest run --root . --config test/vitest.config.ts [--project unit]
  */
 export default defineConfig({
   test: {
+    coverage: {
+      provider: 'v8',
+      include: ['src/core/**/*.ts'],
+      reporter: [['text', { skipFull: true }]],
+      reportsDirectory: '.cache/coverage',
+      reportOnFailure: true,
+      thresholds: { branches: 100 },
+    },
     projects: [
       {
         test: {
           name: 'unit',
           include: ['test/{core,shared,content,drawings,islands,components,device,architecture,build,worker}/**/*.test.{ts,tsx}'],
+          sequence: { groupOrder: 0 },
         },
       },
-      { test: { name: 'site', include: ['test/site/**/*.test.ts'], testTimeout: 60_000, globalSetup: ['test/site/built.ts'] } },
+      {
+        test: {
+          name: 'site',
+          include: ['test/site/**/*.test.ts'],
+          testTimeout: 60_000,
+          globalSetup: ['test/site/built.ts'],
+          sequence: { groupOrder: 1 },
+        },
+      },
       {
         test: {
           name: 'browser',
@@ -22,6 +40,7 @@ export default defineConfig({
           hookTimeout: 180_000,
           fileParallelism: false,
           globalSetup: ['test/browser/setup.ts'],
+          sequence: { groupOrder: 2 },
         },
       },
     ],
