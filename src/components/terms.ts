@@ -7,6 +7,9 @@ export type TermEntry = CollectionEntry<'terms'>;
 export const letterOf = (entry: TermEntry): string => (entry.data.term.match(/[a-z]/i)?.[0] ?? 'a').toLowerCase();
 export const termAddress = (entry: TermEntry): string => address(`/terms/${letterOf(entry)}/#${entry.id}`);
 
+/** What a term means, one or two sentences with `{fact-id}` placeholders. */
+export const meaningOf = (entry: TermEntry): string => (entry.body ?? '').replace(/\s+/g, ' ').trim();
+
 /** All terms in the order of the alphabet. */
 export const allTerms = async (): Promise<TermEntry[]> =>
   (await getCollection('terms')).sort((a, b) => a.data.term.localeCompare(b.data.term, 'en'));

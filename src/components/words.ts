@@ -4,6 +4,7 @@
  */
 import type { CalculatorWords } from '../schemas.ts';
 import { address } from './address.ts';
+import type { UnitSystem } from '#core/kit/units.ts';
 import { factOf, factText, statusWords } from './facts.ts';
 
 const sheets = import.meta.glob<string>('/content/calculators/*.mdx', { eager: true, query: '?raw', import: 'default' });
@@ -25,8 +26,9 @@ export const withFacts = (text: string): string =>
     return `{=${factText(fact, 'metric')}|${factText(fact, 'imperial')}|${id}|${mark}|${says}}`;
   });
 
-/** Plain text for titles and descriptions: metric, no mark. */
-export const plainFacts = (text: string): string => text.replace(placeholder, (_, id: string) => factText(factOf(id), 'metric'));
+/** Plain text for titles, descriptions and the index of search: no mark. */
+export const plainFacts = (text: string, system: UnitSystem = 'metric'): string =>
+  text.replace(placeholder, (_, id: string) => factText(factOf(id), system));
 
 const deep = <T>(value: T): T => {
   if (typeof value === 'string') return withFacts(value) as T;

@@ -4,23 +4,30 @@ import words from '#content/interface.json';
 import { address } from '#components/address.ts';
 import { chapters } from '#components/handbook.ts';
 import type { Entry } from '#components/search/match.ts';
-import { allTerms, termAddress } from '#components/terms.ts';
+import { allTerms, meaningOf, termAddress } from '#components/terms.ts';
 import { plainFacts } from '#components/words.ts';
 import { calculators } from '#core/registry.ts';
+
+/** A line in metric, and in imperial where that reads otherwise. */
+const line = (text: string): Pick<Entry, 's' | 'i'> => {
+  const [s, i] = [plainFacts(text), plainFacts(text, 'imperial')];
+  return s === i ? { s } : { s, i };
+};
 
 const entries = async (): Promise<Entry[]> => {
   const pages = new Map((await getCollection('calculators')).map((entry) => [entry.id, entry.data]));
   return [
     ...calculators.flatMap(({ id }): Entry[] => {
       const page = pages.get(id);
-      return page ? [{ k: 'calculator', t: page.title, a: address(`/calculators/${id}/`), o: page.also, s: plainFacts(page.question) }] : [];
+      return page ? [{ k: 'calculator', t: page.title, a: address(`/calculators/${id}/`), o: page.also, ...line(page.question) }] : [];
     }),
-    ...(await chapters()).map(({ id, data }): Entry => ({ k: 'chapter', t: data.title, a: address(`/chapters/${id}/`), o: data.also, s: plainFacts(data.summary) })),
+    ...(await chapters()).map(({ id, data }): Entry => ({ k: 'chapter', t: data.title, a: address(`/chapters/${id}/`), o: data.also, ...line(data.summary) })),
     ...(await allTerms()).map((entry): Entry => ({
       k: 'term',
       t: entry.data.term,
       a: termAddress(entry),
       o: entry.data.also.map(({ name }) => name),
+      ...line(meaningOf(entry)),
     })),
     { k: 'page', t: words.places.sources, a: address('/sources/') },
     { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },

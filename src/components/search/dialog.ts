@@ -12,7 +12,7 @@ import { grouped } from './results.ts';
 import { answerView, groupsView, nothingView } from './views.ts';
 
 const wait = 40;
-let entries: Entry[] = [];
+let index: Entry[] = [];
 let textIsHere = true;
 let asked = 0;
 
@@ -30,10 +30,12 @@ const dialog = make(
 );
 
 const draw = (query: string, hits: Hit[], finished: boolean) => {
+  const { units } = settings();
+  const entries = units === 'metric' ? index : index.map((entry) => ({ ...entry, s: entry.i ?? entry.s }));
   const found = match(query, entries);
   const groups = grouped(found, hits, query);
   const count = groups.reduce((sum, group) => sum + group.items.length, 0);
-  const quick = quickAnswer(query, settings().units);
+  const quick = quickAnswer(query, units);
   const views = [quick ? answerView(quick) : null, ...groupsView(groups)];
   if (finished && count === 0 && !quick) views.push(nothingView(query, near(query, entries)));
   results.replaceChildren(...views.filter((view) => view !== null));
@@ -96,7 +98,7 @@ const styled = new Promise<void>((done) => {
 });
 const listed = fetch(address('/search.json'))
   .then((answer) => (answer.ok ? answer.json() : Promise.reject(new Error(`${answer.status}`))))
-  .then((found: Entry[]) => (entries = found));
+  .then((found: Entry[]) => (index = found));
 
 /** Opens the dialog with the reader's last question selected. */
 export const open = async (): Promise<void> => {

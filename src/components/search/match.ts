@@ -2,8 +2,8 @@
 import { askedWords, likeness, plain, wordsOf } from './words.ts';
 
 export type Kind = 'chapter' | 'calculator' | 'term' | 'table' | 'page';
-/** One thing that can be found: `t` title, `a` address, `o` other names, `s` one line about it. */
-export type Entry = { k: Kind; t: string; a: string; o?: string[]; s?: string };
+/** One thing that can be found: `t` title, `a` address, `o` other names, `s` a line about it (`i`: in imperial, if other). */
+export type Entry = { k: Kind; t: string; a: string; o?: string[]; s?: string; i?: string };
 export type Found = { entry: Entry; score: number };
 
 const best = (asked: string, text: string): number => Math.max(0, ...wordsOf(text).map((word) => likeness(asked, word)));

@@ -1,6 +1,6 @@
 /** Puts what the structured index and the full text found together: each page once, grouped by kind. */
 import type { Hit } from './full-text.ts';
-import { marked, type Found, type Kind, type Part } from './match.ts';
+import { marked, type Entry, type Found, type Kind, type Part } from './match.ts';
 
 export type Item = { address: string; title: Part[]; more: Part[]; score: number };
 export type Group = { kind: Kind; items: Item[] };
@@ -10,6 +10,10 @@ export const kindOf = (address: string): Kind => {
   const folder = /\/(chapters|calculators|terms|tables)\/[^/]/.exec(address)?.[1];
   return folder === undefined ? 'page' : (folder.slice(0, -1) as Kind);
 };
+
+/** The line about an entry, and those of its other names that answer the query. */
+const about = ({ s = '', o = [] }: Entry, query: string): string =>
+  [s, ...o.filter((name) => marked(name, query).some(({ hit }) => hit))].filter(Boolean).join(' · ');
 
 /**
  * @param found best first
@@ -22,7 +26,7 @@ export const grouped = (found: readonly Found[], hits: readonly Hit[], query: st
     kind: entry.k,
     address: entry.a,
     title: marked(entry.t, query),
-    more: excerpts.get(entry.a) ?? marked([entry.s ?? '', (entry.o ?? []).join(', ')].filter(Boolean).join(' · '), query),
+    more: excerpts.get(entry.a) ?? marked(about(entry, query), query),
     score,
   }));
   const known = new Set(named.map(({ address }) => address));
