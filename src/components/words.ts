@@ -42,7 +42,7 @@ export const islandProps = (frontmatter: CalculatorWords) => {
   const { inputs, outputs, middle = {}, findings, outside = {}, problems = {}, working, drawing, carries = {} } = frontmatter;
   return {
     words: deep({ inputs, outputs, middle, findings, outside, problems, working, drawing, carries }),
-    titles: Object.fromEntries(Object.keys(carries).map((id) => [id, titleOf(id)])),
+    titles: Object.fromEntries([...Object.keys(carries), ...('/content/calculators/line-clearance.mdx' in sheets ? ['line-clearance'] : [])].map((id) => [id, titleOf(id)])),
     base: address('/'),
   };
 };

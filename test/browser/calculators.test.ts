@@ -163,7 +163,8 @@ describe.each(calculators.map((c) => [c.id, c] as const))('%s', (id, calculator)
       new MutationObserver((records) => {
         for (const r of records) {
           if (!(r.target instanceof Element) || !r.target.closest('astro-island')) continue;
-          if (r.type === 'attributes' && r.attributeName === 'ssr') continue;
+          // `r`: the target of a handle is sized to the screen, once that is known.
+          if (r.type === 'attributes' && (r.attributeName === 'ssr' || r.attributeName === 'r')) continue;
           changes.push(`${r.type} ${r.attributeName ?? ''} ${r.target.outerHTML.slice(0, 90)}`);
         }
       }).observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
@@ -184,6 +185,16 @@ test('a carried result arrives as it is, and asks for the rest', async ({ site, 
   await page.waitForURL(/reduction/);
   expect(await page.locator('#in-parentDiameter').inputValue()).toBe('100');
   await page.locator('#error-lateralDiameter .field-error').waitFor();
+});
+
+test('a learner’s link holds answer, drawing and working back until they are asked for', async ({ site, page }) => {
+  await page.goto(site.at('/calculators/stance/?' + writeLink(calculators[0] as AnyCalculator, example('stance'), 'measured') + '#predict'));
+  await ready(page);
+  await page.locator('.predict').waitFor();
+  expect(await figures(page).count() + await page.locator('.drawing, .working').count()).toBe(0);
+  await page.getByRole('button', { name: frame.showAnswer }).click();
+  expect(await figures(page).count()).toBeGreaterThan(0);
+  expect(await page.locator('.working li').count()).toBeGreaterThan(0);
 });
 
 test('units: the figures stay what they are, in feet and inches and back', async ({ site, page }) => {

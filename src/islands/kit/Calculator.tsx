@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { calculator as frame, settings as settingWords } from '#content/interface.json';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText } from './Field.tsx';
-import { plain, type Speaker } from './Say.tsx';
+import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import type { CalculatorState, Good } from './useCalculator.ts';
 import { Working } from './Working.tsx';
@@ -12,9 +12,31 @@ import type { IslandProps } from './words.ts';
 /** What a drawing is given: the last good state (quiet while a field is in trouble), its description, and a way back. */
 export type Drawn = { good: Good; quiet: boolean; description: string; onInput: CalculatorState['setInputs'] };
 
-type Props = IslandProps & { state: CalculatorState; drawing: (drawn: Drawn) => ComponentChildren };
+type Props = IslandProps & {
+  state: CalculatorState;
+  drawing: (drawn: Drawn) => ComponentChildren;
+  /** Whether it asks first for wires within reach: every calculator of where things are. */
+  wire?: boolean;
+};
 
-export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) => {
+const clearance = 'line-clearance';
+
+const Wire = ({ base, titles }: { base: string; titles: Readonly<Record<string, string>> }) => (
+  <p class="finding caution wire">
+    {clearance in titles ? <a href={`${base}calculators/${clearance}/`}>{frame.wire}</a> : <span>{frame.wire}</span>}
+  </p>
+);
+
+/** What stands where the answer will: the learner writes it down first. */
+const Predict = ({ words, state }: { words: IslandProps['words']; state: CalculatorState }) => (
+  <div class="predict">
+    <p>{frame.predict}</p>
+    <ul>{state.calculator.lead.map((name) => <li key={name}>{labelOf(words, name)}</li>)}</ul>
+    <p class="no-print"><button type="button" onClick={state.showAnswer}>{frame.showAnswer}</button></p>
+  </div>
+);
+
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good } = state;
   const described = good
@@ -30,9 +52,9 @@ export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) 
         <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
         <div class="held">
           {state.isExample && <p class="example-words">{frame.example}</p>}
-          <Answer speaker={speaker} state={state} />
-          {good && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
-          <Findings speaker={speaker} state={state} only="stop" />
+          {state.predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
+          {good && !state.predicts && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
+          {!state.predicts && <Findings speaker={speaker} state={state} only="stop" />}
         </div>
       </div>
       <div class="work held">
@@ -41,14 +63,18 @@ export const Calculator = ({ words, base, titles = {}, state, drawing }: Props) 
           <p class="notice">{`${frame.units.replace('{system}', settingWords[state.linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
         )}
         <h2>{frame.inputs}</h2>
-        <p class="finding caution wire"><span>{frame.wire}</span></p>
+        {wire && <Wire base={base} titles={titles} />}
         <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
           {Object.keys(state.calculator.inputs).map((name) => <Field key={name} speaker={speaker} state={state} name={name} />)}
         </form>
         {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
-        <Findings speaker={speaker} state={state} only="others" />
-        <More speaker={speaker} state={state} />
-        <Working speaker={speaker} state={state} />
+        {!state.predicts && (
+          <>
+            <Findings speaker={speaker} state={state} only="others" />
+            <More speaker={speaker} state={state} />
+            <Working speaker={speaker} state={state} />
+          </>
+        )}
         <ShareBar speaker={speaker} state={state} titles={titles} />
         <p class="soft">{frame.statement}</p>
       </div>

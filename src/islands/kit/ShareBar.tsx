@@ -4,7 +4,7 @@ import { calculator as frame } from '#content/interface.json';
 import type { Got } from '#core/kit/calculator.ts';
 import type { Quantity } from '#core/kit/outcome.ts';
 import type { Speaker } from './Say.tsx';
-import type { CalculatorState } from './useCalculator.ts';
+import { type CalculatorState, predictMark } from './useCalculator.ts';
 
 type Props = { speaker: Speaker; state: CalculatorState; titles: Readonly<Record<string, string>> };
 
@@ -28,13 +28,12 @@ const carried = ({ calculator, good, fields }: CalculatorState, fill: Readonly<R
 
 export const ShareBar = ({ speaker, state, titles }: Props) => {
   const [said, setSaid] = useState('');
-  const copy = async (): Promise<void> => {
-    const link = `${location.origin}${location.pathname}?${state.query}`;
+  const copy = async (end: string, done: string): Promise<void> => {
     try {
-      await navigator.clipboard.writeText(link);
-      setSaid(frame.copied);
+      await navigator.clipboard.writeText(`${location.origin}${location.pathname}?${state.query}${end}`);
+      setSaid(done);
     } catch {
-      history.replaceState(history.state, '', `?${state.query}`);
+      history.replaceState(history.state, '', `?${state.query}${end}`);
       setSaid(frame.copyFailed);
     }
   };
@@ -43,7 +42,8 @@ export const ShareBar = ({ speaker, state, titles }: Props) => {
     <section class="needs-script no-print">
       <h2>{frame.share}</h2>
       <p class="actions">
-        <button type="button" onClick={() => void copy()}>{frame.copy}</button>
+        <button type="button" onClick={() => void copy('', frame.copied)}>{frame.copy}</button>
+        <button type="button" onClick={() => void copy(predictMark, frame.copiedLearner)}>{frame.copyLearner}</button>
         <button type="button" onClick={() => print()}>{frame.print}</button>
       </p>
       <p role="status">{said || null}</p>

@@ -14,6 +14,8 @@ export type Good = { inputs: Inputs; outcome: Answer };
 export type CalculatorState = ReturnType<typeof useCalculator>;
 
 const pause = 200;
+/** At the end of an address: the answer is held back until the learner asks for it. */
+export const predictMark = '#predict';
 
 const outcomeOf = (calculator: AnyCalculator, fields: Fields, general: readonly InputProblem[]): { inputs: Inputs; outcome: Outcome } => {
   const { inputs, got, problems } = entered(fields);
@@ -29,6 +31,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
   const [touched, setTouched] = useState(false);
   const [linkUnits, setLinkUnits] = useState<UnitSystem | null>(null);
   const [isRead, setIsRead] = useState(false);
+  const [predicts, setPredicts] = useState(false);
 
   const { inputs, outcome } = useMemo(() => outcomeOf(calculator, fields, general), [calculator, fields, general]);
   const good = useRef<Good | null>(null);
@@ -48,6 +51,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
     } else if (now !== 'metric') {
       setFields(exampleFields(calculator, now));
     }
+    setPredicts(location.hash === predictMark);
     setIsRead(true);
     return onChange(({ units }) => {
       setSystem(units);
@@ -88,6 +92,9 @@ export const useCalculator = (calculator: AnyCalculator) => {
     isExample,
     general,
     query,
+    /** A learner's link: answer and working wait. */
+    predicts,
+    showAnswer: (): void => setPredicts(false),
     linkUnits,
     keepUnits: (): void => set(held()),
     setText: (name: string, text: string): void => one(name, (f) => withText(inputNamed(name), f, text, system)),
