@@ -58,10 +58,10 @@ describe('bar length, drawn', () => {
   it('says a bar is too short, and shows the wood it does not reach', () => {
     const short = draw({ limbDiameter: 300, barLength: 250, offSquare: 0 }, 'section');
     expect(said(short).join()).toContain(labels.short!.slice(0, 9));
-    expect(pathsOf(short, 'piece').length).toBe(1);
+    expect(pathsOf(short, 'uncut').length).toBe(1);
     const enough = draw({ limbDiameter: 100, barLength: 250, offSquare: 0 }, 'section');
     expect(said(enough).join()).not.toContain(labels.short!.slice(0, 9));
-    expect(pathsOf(enough, 'piece')).toEqual([]);
+    expect(pathsOf(enough, 'uncut')).toEqual([]);
   });
 
   it('takes a handle back to the value it was placed for', () => {

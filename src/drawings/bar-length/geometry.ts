@@ -53,13 +53,13 @@ const section = (scene: Scene, s: Sketch, labels: Labels): Handle<Move>[] => {
       const turn = from - (2 * from * i) / 12;
       return s.at(a * Math.cos(turn), b * Math.sin(turn));
     });
-    s.draw({ mark: 'piece', d: polygon(points) });
+    s.draw({ mark: 'uncut', d: polygon(points) });
   }
   saw(s, foot, [1, 0], s.px(bar));
   const mark = neededMark(s, foot, [1, 0], s.px(needed));
   const across = dimension(s.at(-most.width / 2, most.diameter / 2), s.at(most.width / 2, most.diameter / 2), 14);
   s.draw(across.shapes);
-  s.keepOff.push(around([add(foot, [-s.px(head), 0]), add(foot, [s.px(bar), 0])], 12), ...along(mark.top, mark.bottom, 6));
+  s.keepOff.push(around([add(foot, [-s.px(head), 0]), add(foot, [s.px(bar), 0])], Math.max(s.px(26), 12)), ...along(mark.top, mark.bottom, 6));
   const text = (name: string) => say(word(labels, name), figures);
   s.asks.push(
     { text: text('cutWidth'), at: across.middle, places: ['above'], gap: 4, leader: false, wrap: 26 },
@@ -67,6 +67,8 @@ const section = (scene: Scene, s: Sketch, labels: Labels): Handle<Move>[] => {
     { text: text(scene.crosses ? 'needed' : 'short'), at: mark.bottom, places: ['below', 'below-right', 'below-left'], gap: 4, wrap: 16, strong: !scene.crosses },
     { text: text('bar'), at: [foot[0] + s.px(bar), foot[1] - 6], places: ['above-right', 'above', 'above-left'], gap: 12, wrap: 14 },
   );
+  const missing = most.width - bar;
+  if (s.px(missing) > 70) s.asks.push({ text: text('notReached'), at: s.at(most.width / 2 - missing / 2, most.diameter * 0.27), places: ['on'], leader: false, wrap: 12 });
   return [
     {
       id: 'limbDiameter', label: word(labels, 'moveDiameter'), way: 'up', x: centre[0], y: s.at(0, diameter / 2)[1],

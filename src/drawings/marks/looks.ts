@@ -1,5 +1,5 @@
 /** How each mark is drawn, always: line weight (px), fill, dash. One vocabulary for every drawing. */
-export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled';
+export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled' | 'uncut';
 export type Fill = 'none' | 'paper' | 'ink' | Hatch;
 /** `of`: the mark it is a part of, which gives its class, where that is not itself; fill: none, unless said. */
 type Drawn = { weight: 0 | 1 | 2 | 3 | 7; fill?: Fill; dash?: string; of?: string; stroke?: 'paper' };
@@ -42,6 +42,8 @@ export const looks = {
   cut: { weight: 3 },
   /** A cut that is shown to be compared, not made. */
   othercut: { weight: 2, dash: '7 4', of: 'cut' },
+  /** Wood that the bar does not reach. */
+  uncut: { weight: 1, fill: 'uncut' },
   squeezed: { weight: 0, fill: 'squeezed' },
   pulled: { weight: 0, fill: 'pulled' },
   ridge: { weight: 3 },

@@ -54,7 +54,7 @@ export const plan = (inputs: Inputs, outcome: Outcome, place: Place, labels: Rea
   const low = s.at(0, extent.bottom)[1] + 8;
   const off = dimension([feet[0], low], [cut[0], low], 0);
   s.draw(off.shapes, { mark: 'guide', d: segment(feet, [feet[0], low + 4]) + segment(cut, [cut[0], low + 4]) });
-  s.keepOff.push(around([feet], s.px(0.35)), ...along(feet, cut, 6), ...along(s.at(...stemAt), s.at(dx * looks.limbDrawn, dy * looks.limbDrawn), thick), ...along([feet[0], low], [cut[0], low]));
+  s.keepOff.push(around([feet], s.px(0.35)), around([s.at(...stemAt)], stemRadius), ...along(feet, cut, 6), ...along(s.at(...stemAt), s.at(dx * looks.limbDrawn, dy * looks.limbDrawn), thick), ...along([feet[0], low], [cut[0], low]));
 
   s.asks.push({ text: text('standOff', { standOff: said('m', standOff) }), at: off.middle, places: ['below', 'above'], gap: 4, strong: true, leader: false });
   if (inBand) {

@@ -96,10 +96,13 @@ export const sceneOf = (inputs: Inputs, outcome: Outcome, place: Place): Scene =
   };
 };
 
+/** How far to the right the side view goes. */
+export const rightOf = ({ standing }: Inputs): number => ({ beside: 1, stemSide: looks.limbDrawn + 0.35, tipSide: 1.25 })[standing];
+
 /** What the side view must hold, heights as drawn. */
 export const sideExtent = (scene: Scene): Extent => {
   const { inputs, left, leftOut, groundAt } = scene;
-  const right = inputs.standing === 'stemSide' ? looks.limbDrawn + 0.3 : 1;
+  const right = rightOf(inputs);
   const heads = [left, 0].map((s) => groundAt(s) + inputs.platformHeight + 1.95);
   return {
     left: -left,

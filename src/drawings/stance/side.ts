@@ -15,7 +15,7 @@ import { person } from '../marks/person.ts';
 import { platform, rails } from '../marks/platform.ts';
 import { pole } from '../marks/pole.ts';
 import { stem } from '../marks/stem.ts';
-import { looks, nearestDrawn, sceneOf, sideExtent, type Inputs, type Place, type Scene } from './scene.ts';
+import { looks, nearestDrawn, rightOf, sceneOf, sideExtent, type Inputs, type Place, type Scene } from './scene.ts';
 
 export type Move = { cutHeight: number } | { standOff: number };
 type Labels = Readonly<Record<string, string>>;
@@ -92,11 +92,12 @@ export const side = (inputs: Inputs, outcome: Outcome, place: Place, labels: Lab
   const text = (name: string, figures?: Figures) => say(word(labels, name), figures);
   const { groundAt, standOff, nearest, furthest, leftOut } = scene;
   tree(s, scene);
-  s.draw(ground(s.at(-scene.left, groundAt(scene.left)), s.at(1, groundAt(-1))));
+  s.draw(ground(s.at(-scene.left, groundAt(scene.left)), s.at(rightOf(inputs), groundAt(-rightOf(inputs)))));
   zones(s, scene);
   const { rear, cut, feet, body } = worker(s, scene);
 
-  const height = dimension(s.at(0.75, groundAt(-0.75)), [s.at(0.75, 0)[0], cut[1]], 0);
+  const measured = rightOf(inputs) - 0.2;
+  const height = dimension(s.at(measured, groundAt(-measured)), [s.at(measured, 0)[0], cut[1]], 0);
   s.draw({ mark: 'guide', d: segment([cut[0] + 10, cut[1]], [height.middle[0] + 4, cut[1]]) }, height.shapes);
   const radius = Math.max(Math.min(s.px(0.7), 44), 26);
   s.draw({ mark: 'dim', d: segment(rear, [rear[0] + radius + 6, rear[1]]) + arc(rear, radius, Math.min(0, scene.angle), Math.max(0, scene.angle)) });
