@@ -124,3 +124,44 @@ export const term = z.strictObject({
 export const handbook = z.strictObject({
   parts: z.array(z.strictObject({ id, title: text, chapters: z.array(id) })),
 });
+
+const bandTable = z.strictObject({
+  basis: z.enum(['between-phases', 'to-ground']),
+  over: z.number().positive().optional(),
+  includingOver: z.boolean().optional(),
+  bands: z.array(z.strictObject({
+    upTo: z.number().positive().nullable(),
+    including: z.boolean().optional(),
+    distance: z.number().positive(),
+    status: z.enum(['published', 'second-hand', 'memory']),
+    as: z.strictObject({ value: z.number(), unit: text }).optional(),
+    printed: text.optional(),
+    steps: z.strictObject({ from: z.number(), every: z.number().positive(), add: z.number().positive() }).optional(),
+    spotter: z.number().positive().optional(),
+    source: id.optional(),
+    locator: text.optional(),
+    note: text.optional(),
+  })).min(1),
+});
+
+/** `shared/tables/rules/<id>.json`: distances to lines for people who are not authorised (kV, m); see core/facts/rule-sets.ts. */
+export const ruleSet = z.strictObject({
+  title: text,
+  place: text,
+  rule: text,
+  weight: z.enum(['law', 'code', 'standard', 'guidance', 'operator']),
+  edition: text,
+  whom: text,
+  /** None only where the figures are from memory. */
+  source: id.optional(),
+  locator: text.optional(),
+  counts: z.array(z.enum(['body', 'clothing', 'tool', 'heldConductor', 'branch', 'platform'])).min(1),
+  above: z.enum(['inside', 'not-said']),
+  movement: z.enum(['on-top', 'included', 'not-said']),
+  edges: z.enum(['as-printed', 'filled']),
+  persons: bandTable,
+  plant: bandTable.optional(),
+  unknown: z.number().positive().optional(),
+  ask: text,
+  notes: z.array(text),
+});

@@ -72,10 +72,11 @@ export type QuantityOutput<Name extends string = string> = {
   protects: Protects;
   moves: { readonly [K in Name]?: Move };
   /**
-   * Closed form of where a `bends` input turns the output, the others standing as given; without one a search is made.
+   * Closed form of where a `bends` input turns the output, the others standing as given, one place or several; without
+   * one a search is made.
    * A value outside the tolerance is ignored.
    */
-  turns?: { readonly [K in Name]?: (inputs: never) => number };
+  turns?: { readonly [K in Name]?: (inputs: never) => number | readonly number[] };
 };
 export type ChoiceOutput<Name extends string = string> = {
   kind: 'choice';

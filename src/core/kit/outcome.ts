@@ -76,7 +76,7 @@ const extreme = (
       const found = outputAt(run, { ...bestCorner, [variable.name]: at }, name);
       return 'outside' in found || typeof found.value !== 'number' ? Number.NaN : found.value;
     };
-    const turn = output.turns?.[variable.name] as ((inputs: Inputs) => number) | undefined;
+    const turn = output.turns?.[variable.name] as ((inputs: Inputs) => number | readonly number[]) | undefined;
     corners = turningPoints(variable, end, value, turn && (() => turn(run(bestCorner).inputs)))
       .map((at) => ({ ...bestCorner, [variable.name]: at }));
     for (const corner of corners) if (consider(corner)) bestCorner = corner;

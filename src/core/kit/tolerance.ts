@@ -110,11 +110,11 @@ const golden = (Math.sqrt(5) - 1) / 2;
  * `value` is NaN where there is none; the search turns away from there.
  */
 export const turningPoints = (
-  variable: Variable, end: 'low' | 'high', value: (at: number) => number, closed: (() => number) | undefined,
+  variable: Variable, end: 'low' | 'high', value: (at: number) => number, closed: (() => number | readonly number[]) | undefined,
 ): number[] => {
   if (closed) {
     const at = closed();
-    return at > variable.low && at < variable.high ? [at] : [];
+    return (typeof at === 'number' ? [at] : at).filter((x) => x > variable.low && x < variable.high);
   }
   let [a, b] = [variable.low, variable.high];
   const before = (x: number, y: number): boolean => Number.isNaN(y) || (end === 'low' ? x < y : x > y);
