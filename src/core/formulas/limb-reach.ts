@@ -56,31 +56,28 @@ export const limbHalfWidth = (length: number, angle: number, height: number): nu
   return length * Math.min(falling, Math.sqrt(Math.max(0, 1 - h * h)) + flight);
 };
 
-const golden = (Math.sqrt(5) - 1) / 2;
+/** Depths under the line (m) at which the widths are taken: a fixed ladder, its steps growing by a fiftieth. */
+const ladder: readonly number[] = (() => {
+  const depths = [0];
+  for (let d = 0; d < 200; d = depths[depths.length - 1] as number) depths.push(d + 0.015 + 0.02 * d);
+  return depths;
+})();
 
-/** The gap from a point `x` beside plumb and `height` over the cut to all that the limb can reach; 0 inside. */
+/**
+ * The gap from a point `x` beside plumb and `height` over the cut to all that the limb can reach; 0 inside. Between two
+ * rungs of the ladder the width is taken at the lower one and the height at the upper one, so the gap is never more than
+ * the real one, and a longer, steeper or higher limb never shows a larger one.
+ */
 export const gapToLimb = (x: number, height: number, length: number, angle: number): number => {
   const top = limbTop(length, angle);
-  const aside = Math.abs(x);
-  const from = Math.min(height, top);
-  const gapAt = (h: number): number => Math.hypot(Math.max(0, aside - limbHalfWidth(length, angle, h)), height - h);
-  let least = gapAt(from);
-  // No lower than the best gap found: further down is further away whatever the width.
-  const lowest = from - least;
-  const parts = 16;
-  let at = from;
-  for (let i = 1; i <= parts; i++) {
-    const h = from - ((from - lowest) * i) / parts;
-    const gap = gapAt(h);
-    if (gap < least) [least, at] = [gap, h];
+  const under = Math.max(0, height - top);
+  let least = Infinity;
+  for (let i = 1; i < ladder.length; i++) {
+    const lower = height - (ladder[i] as number);
+    if (lower > top) continue;
+    const depth = Math.max(ladder[i - 1] as number, under);
+    if (depth >= least) break;
+    least = Math.min(least, Math.hypot(Math.max(0, Math.abs(x) - limbHalfWidth(length, angle, lower)), depth));
   }
-  const step = (from - lowest) / parts;
-  let [a, b] = [Math.max(lowest, at - step), Math.min(from, at + step)];
-  for (let i = 0; i < 10; i++) {
-    const c = b - golden * (b - a);
-    const d = a + golden * (b - a);
-    if (gapAt(c) < gapAt(d)) b = d;
-    else a = c;
-  }
-  return Math.min(least, gapAt((a + b) / 2));
+  return least;
 };

@@ -75,8 +75,8 @@ describe('Findings', () => {
     expect(evaluate(calculator, { ...example, workingFrom: 'platform', platformHeight: 0 })).toMatchObject({ kind: 'problems', problems: [{ input: 'platformHeight' }] }));
 });
 
-/** The gap to the limb is found by a search; it and what is built on it agree to this (m). */
-const search = 2e-3;
+/** Binary arithmetic, and the search for the offset at which two gaps meet (m). */
+const search = 1e-6;
 
 describe('Over the whole input box', () => {
   const inputs = validInputs(calculator);
