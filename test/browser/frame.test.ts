@@ -143,7 +143,7 @@ test('on paper there is no frame, ink is black, and the page says where and whic
   await expect
     .poll(async () => {
       await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-      return foot.locator('.qr .qr-dark').count();
+      return page.locator('.print-code .qr .qr-dark').count();
     })
     .toBe(1);
   expect(await page.locator('.frame:visible').count()).toBe(0);
