@@ -10,7 +10,7 @@ export type ToWorker =
 /** Sent to every open page while an edition is fetched for the first time. */
 export type Progress = { type: 'progress'; edition: string; done: number; total: number };
 
-/** `[held, of]` files for each folder at the top of the handbook; `''` stands for the files that lie at the top itself. */
+/** What the device holds. `folders`: files in each folder at the top of the handbook; `''` stands for what is in none. */
 export type Holds = {
   type: 'holds';
   edition: string;

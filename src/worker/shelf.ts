@@ -49,7 +49,9 @@ export class Shelf {
     const holds: Holds = { type: 'holds', edition: this.edition, files: { held: 0, of: 0 }, bytes: 0, folders: {} };
     for (const [url, cacheKey] of this.controller.getURLsToCacheKeys()) {
       const path = url.slice(new URL('./', location.href).href.length);
-      const folder = (holds.folders[path.includes('/') ? path.slice(0, path.indexOf('/')) : ''] ??= [0, 0]);
+      // The page of a folder itself is a list of what is in it, and not one of those.
+      const [, top = ''] = /^([^/]+)\/./.exec(path) ?? [];
+      const folder = (holds.folders[top] ??= [0, 0]);
       folder[1] += 1;
       holds.files.of += 1;
       if (!kept.has(cacheKey)) continue;

@@ -63,6 +63,23 @@ test('a new edition is offered, waits, and is taken with the address as it is', 
   expect(await page.locator('[data-edition=here]').innerText()).toBe(SECOND);
 });
 
+test('a new edition is taken in the middle of typing: every field is as it was, also one that cannot be read', async ({ site, page }) => {
+  await page.goto(site.at('/calculators/stance/'));
+  await untilKept(page);
+  await page.locator('#in-cutHeight').fill('2.9');
+  await page.locator('#in-gripHeight').fill('hip');
+  await site.restart({ dir: second() });
+  await update(page);
+  await page.getByText(offline.offer).waitFor();
+  // Typed last, and the button pressed at once.
+  await page.locator('#in-poleLongest').fill('3.1');
+  await page.getByRole('button', { name: offline.offerTake }).click();
+  await expect.poll(() => shownEdition(page), SOON).toBe(SECOND);
+  for (const [name, text] of [['cutHeight', '2.9'], ['gripHeight', 'hip'], ['poleLongest', '3.1']]) {
+    await expect.poll(() => page.locator(`#in-${name}`).inputValue(), SOON).toBe(text);
+  }
+});
+
 test('/offline/ names the edition that waits and takes it', async ({ site, page }) => {
   await page.goto(site.at('/offline/'));
   await page.locator('.keeping-state[data-state=all]').waitFor();

@@ -1,6 +1,9 @@
 /** After one visit the server goes away: everything must still be there, also under a sub-path. */
 import { describe } from 'vitest';
 import words from '#content/interface.json';
+import { stance } from '#core/calculators/stance.ts';
+import { writeLink } from '#core/kit/link.ts';
+import { example } from '#core/registry.ts';
 import { HOSTED, pagesOf } from '../site/built.ts';
 import { expect, test, untilKept } from './harness.ts';
 
@@ -37,6 +40,34 @@ describe.each(HOSTED)('with the server stopped, under %s', (base, dir) => {
     expect(missing?.status()).toBe(404);
     expect(await page.locator('h1').innerText()).toBe(words.notFound.title);
   });
+});
+
+test('with the server stopped, a calculator opens from a link with its inputs and works', async ({ site, page }) => {
+  await page.goto(site.at('/'));
+  await untilKept(page);
+  await site.stop();
+  const inputs = { ...example('stance'), cutHeight: 3.2 };
+  await page.goto(site.at(`/calculators/stance/?${writeLink(stance, inputs, 'measured')}`));
+  const height = page.locator('#in-cutHeight');
+  await expect.poll(() => height.inputValue()).toBe('3.2');
+  const answer = async () => (await page.locator('.answer-figure').allInnerTexts()).join();
+  const before = await answer();
+  await height.fill('3.9');
+  await expect.poll(answer).not.toBe(before);
+});
+
+test('with the server stopped, search answers, and the page it finds opens', async ({ site, page }) => {
+  await page.goto(site.at('/'));
+  await untilKept(page);
+  await site.stop();
+  await page.keyboard.press('/');
+  await page.getByLabel(words.search.label).fill('undercut');
+  const hit = page.locator('.search-results a').first();
+  await hit.waitFor();
+  expect(await page.locator('dialog [role=status]').innerText()).not.toContain(words.search.titlesOnly);
+  await hit.click();
+  await page.waitForURL((url) => url.pathname !== '/');
+  expect(await page.locator('main').innerText()).toMatch(/undercut/i);
 });
 
 test('its fetching is told, and told as done', async ({ site, page }) => {
