@@ -19,7 +19,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
-          include: ['test/{core,shared,content,drawings,islands,components,device,architecture,build,worker}/**/*.test.{ts,tsx}'],
+          include: ['test/{core,shared,content,drawings,islands,components,device,layouts,architecture,build,worker}/**/*.test.{ts,tsx}'],
           sequence: { groupOrder: 0 },
         },
       },

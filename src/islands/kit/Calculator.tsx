@@ -60,7 +60,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
       <div class="work held">
         {state.general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
         {state.linkUnits && (
-          <p class="notice">{`${frame.units.replace('{system}', settingWords[state.linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
+          <p class="link-units">{`${frame.units.replace('{system}', settingWords[state.linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
         )}
         <h2>{frame.inputs}</h2>
         {wire && <Wire base={base} titles={titles} />}
