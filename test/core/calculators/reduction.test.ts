@@ -1,0 +1,59 @@
+/** Is that lateral big enough: by hand. Common practice and the published rule agree on a third. */
+import { describe, expect, it } from 'vitest';
+import { reduction } from '#core/calculators/reduction.ts';
+import type { GotSet } from '#core/kit/calculator.ts';
+import { type Answer, evaluate, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
+
+const example: Inputs = { parentDiameter: 90, lateralDiameter: 30, lateralAngle: 45, rule: 'third' };
+const run = (change: Inputs, got: GotSet = 'exact'): Outcome => evaluate(reduction, { ...example, ...change }, got);
+const ratio = (change: Inputs, got: GotSet): Quantity => (run(change, got) as Answer).outputs['ratio'] as Quantity;
+const figure = (change: Inputs, got: GotSet, name: string): Quantity => (run(change, got) as Answer).outputs[name] as Quantity;
+const ids = (change: Inputs, got: GotSet = 'exact'): string[] => (run(change, got) as Answer).findings.map((f) => f.id);
+
+describe('the rule', () => {
+  it('a lateral of just a third is enough; a hair less is a caution, never a stop', () => {
+    for (const parent of [30, 60, 90, 120, 150, 270]) expect(ids({ parentDiameter: parent, lateralDiameter: parent / 3 })).toEqual([]);
+    expect((run({ lateralDiameter: 29.99 }) as Answer).findings).toMatchObject([{ id: 'lateralTooSmall', level: 'caution', guess: false }]);
+  });
+  it('where half is asked for', () => {
+    expect(ids({ rule: 'half', lateralDiameter: 45 })).toEqual([]);
+    expect(ids({ rule: 'half', lateralDiameter: 44 })).toEqual(['lateralTooSmall']);
+  });
+  it('a lateral larger than its parent is a problem', () => {
+    expect(run({ lateralDiameter: 91 })).toEqual({ kind: 'problems', problems: [{ input: 'lateralDiameter', problem: 'lateralLarger', values: { parentDiameter: 90 } }] });
+    expect(run({ lateralDiameter: 90 }).kind).toBe('answer');
+  });
+});
+
+describe('one eye judged both', () => {
+  it('what it adds to both the ratio does not feel', () => {
+    // Own errors of a tenth each: 27 ÷ 99 = 0.2727, 33 ÷ 81 = 0.4074.
+    const { low, high } = ratio({}, 'judged');
+    expect(low).toBeCloseTo(27 / 99, 12);
+    expect(high).toBeCloseTo(33 / 81, 12);
+  });
+  it('a diameter does: a tenth of its own on a fifth of the eye', () => {
+    // The parent may be 90 × 1.1 × 1.2 = 118.8; a third is 39.6.
+    expect(figure({}, 'judged', 'smallestLateral').planOn).toBeCloseTo(39.6, 9);
+    // The lateral may be 30 × 0.9 × 0.8 = 21.6; three times is 64.8.
+    expect(figure({}, 'judged', 'largestParent').planOn).toBeCloseTo(64.8, 9);
+  });
+  it('measured: 2 mm each and no eye', () => {
+    expect(ratio({}, 'measured').low).toBeCloseTo(28 / 92, 12);
+    expect(figure({}, 'measured', 'smallestLateral').planOn).toBeCloseTo(92 / 3, 9);
+  });
+  it('one measured, one judged: the eye no longer cancels', () => {
+    // Parent by eye to 118.8, lateral measured down to 28: 28 ÷ 118.8.
+    expect(ratio({}, { lateralDiameter: 'measured' }).low).toBeCloseTo(28 / 118.8, 12);
+    expect(ratio({}, { lateralDiameter: 'exact' }).low).toBeCloseTo(30 / 118.8, 12);
+    expect(ids({ lateralDiameter: 34 }, { lateralDiameter: 'exact' })).toEqual(['lateralTooSmall']);
+  });
+});
+
+describe('the wound', () => {
+  it('a slanting cut is larger: at 45° by the root of two, square the round section itself', () => {
+    // Round section of 90 mm: 6,361.7 mm²
+    expect(figure({ lateralAngle: 90 }, 'exact', 'cutArea').value).toBeCloseTo(6361.7, 1);
+    expect(figure({ lateralAngle: 45 }, 'exact', 'cutArea').value / 6361.7).toBeCloseTo(1.4142, 4);
+  });
+});
