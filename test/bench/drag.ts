@@ -1,0 +1,78 @@
+/**
+ * How soon a move of the hand is seen: the person in `stance` is dragged with tolerances on and the processor slowed, and
+ * beside it, in the same run, a bare text change answers the same moves. From the time stamp of the move to the paint after
+ * the page has changed.
+ */
+import type { Browser, Page } from 'playwright-core';
+import { serve } from '../../src/build/serve.ts';
+import { DIST } from '../site/built.ts';
+
+const SLOWED = 4;
+const MOVES = 240;
+const PAUSE = 20;
+/** What a move may take on top of a bare text change, in ms: one frame. */
+export const ALLOWED = 16;
+const FLOOR = `<!doctype html><title>floor</title><p role="slider" style="width:300px;height:300px">0</p>
+<script>let n = 0; document.querySelector('p').addEventListener('pointermove', (e) => { e.target.textContent = ++n; });</script>`;
+
+export type Drag = { floor: number; share: number; worst: number; moves: number };
+
+/** In the page: notes for each move that changed it how long it took to be painted. */
+const note = (page: Page) =>
+  page.evaluate(() => {
+    const times: number[] = [];
+    let moved: number | undefined;
+    addEventListener('pointermove', (event) => (moved = event.timeStamp), { capture: true });
+    new MutationObserver(() => {
+      const from = moved;
+      if (from === undefined) return;
+      moved = undefined;
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = () => times.push(performance.now() - from);
+        port2.postMessage(0);
+      });
+    }).observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+    (globalThis as unknown as { times: number[] }).times = times;
+  });
+
+const measure = async (page: Page, selector: string): Promise<number[]> => {
+  const handle = page.locator(selector).first();
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (!box) throw new Error(`nothing to drag at ${selector}`);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED });
+  await note(page);
+  for (let move = 0; move < MOVES; move += 1) {
+    await page.mouse.move(x + 40 * Math.sin(move / 9), y + 12 * Math.sin(move / 5));
+    await page.waitForTimeout(PAUSE);
+  }
+  await page.mouse.up();
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  return page.evaluate(() => (globalThis as unknown as { times: number[] }).times);
+};
+
+const median = (values: number[]) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+
+/** @returns the median of a bare text change in ms, the share of moves painted within that and ALLOWED, the slowest move */
+export const drag = async (browser: Browser): Promise<Drag> => {
+  const site = await serve({ dir: DIST, port: 0, instead: (path) => (path === '/floor' ? { status: 200, body: FLOOR } : undefined) });
+  try {
+    const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+    const page = await context.newPage();
+    await page.goto(`${site.address}floor`);
+    const floor = median(await measure(page, 'p'));
+    await page.goto(`${site.address}calculators/stance/`, { waitUntil: 'networkidle' });
+    await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
+    const times = await measure(page, '.drawing [role=slider]');
+    if (times.length < MOVES / 4) throw new Error(`only ${times.length} of ${MOVES} moves changed anything`);
+    const within = times.filter((time) => time <= floor + ALLOWED).length;
+    return { floor, share: within / times.length, worst: Math.max(...times), moves: times.length };
+  } finally {
+    await site.close();
+  }
+};

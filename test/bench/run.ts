@@ -1,0 +1,46 @@
+/** `npm run bench`: the figures the handbook is held to, measured on this machine. Fails when one is missed. */
+import { chromium } from 'playwright-core';
+import { filesUnder } from '../../src/build/files.ts';
+import { serve } from '../../src/build/serve.ts';
+import { packedSum } from '../../src/build/sizes.ts';
+import { findBrowser, LAUNCH_ARGUMENTS } from '../browser/find-browser.ts';
+import { budgetOf, hasBudget, weigh } from '../browser/weigh.ts';
+import { DIST, pagesOf } from '../site/built.ts';
+import { buildCost } from './build.ts';
+import { ALLOWED, drag } from './drag.ts';
+
+let missed = 0;
+const say = (what: string, got: string, limit: string, good: boolean) => {
+  if (!good) missed += 1;
+  console.log(`${good ? '  ' : '! '}${what.padEnd(56)} ${got.padStart(12)}   ${limit}`);
+};
+const kilobytes = (bytes: number) => `${(bytes / 1000).toFixed(1)} KB`;
+
+const browser = await chromium.launch({ executablePath: findBrowser(), args: LAUNCH_ARGUMENTS });
+const site = await serve({ dir: DIST, port: 0 });
+
+console.log('\nBefore the reader acts, brotli');
+for (const { path } of pagesOf(DIST).filter((page) => hasBudget(page.path))) {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const { total } = await weigh(context, site.address + path.slice(1), path);
+  say(path, kilobytes(total), `${kilobytes(budgetOf(path))} at most`, total <= budgetOf(path));
+  await context.close();
+}
+await site.close();
+const edition = packedSum(DIST, filesUnder(DIST));
+say('the whole edition, kept on the device', kilobytes(edition), '2000.0 KB at most', edition < 2_000_000);
+
+console.log('\nDragging in stance, tolerances on, processor slowed four times');
+const { floor, share, worst, moves } = await drag(browser);
+await browser.close();
+say('a bare text change (the floor), median', `${floor.toFixed(1)} ms`, '', true);
+say(`moves painted within ${(floor + ALLOWED).toFixed(1)} ms, of ${moves}`, `${(100 * share).toFixed(1)} %`, '98 % at least', share >= 0.98);
+say('the slowest move', `${worst.toFixed(1)} ms`, '', true);
+
+console.log('\nA clean build');
+const { seconds, bytes } = buildCost();
+say('processor time', `${seconds.toFixed(1)} s`, '20 s at most', seconds <= 20);
+say('memory', `${Math.round(bytes / 2 ** 20)} MiB`, '1024 MiB at most', bytes <= 2 ** 30);
+
+console.log(missed === 0 ? '\nAll within what is asked.' : `\n${missed} not within what is asked.`);
+process.exitCode = missed === 0 ? 0 : 1;
