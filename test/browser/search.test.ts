@@ -47,7 +47,16 @@ test('words that stand only in the text of a page are found and marked', async (
   await page.goto(site.at('/'));
   await open(page);
   await ask(page, 'shed roof');
-  await results(page).locator('a[href$="/chapters/three-cuts/"] mark').first().waitFor();
+  await results(page).locator('a[href*="/chapters/three-cuts/"] mark').first().waitFor();
+});
+
+test('what is found in a chapter opens at its section', async ({ site, page }) => {
+  await page.goto(site.at('/'));
+  await open(page);
+  await ask(page, 'hook second pole');
+  await results(page).locator('a[href*="/chapters/three-cuts/#"]').first().click();
+  await page.waitForURL(/\/chapters\/three-cuts\/#.+/);
+  expect(await page.locator('#search[open]').count()).toBe(0);
 });
 
 test('a bar asked for is answered there, in the units chosen, and opens its calculator', async ({ site, page }) => {
@@ -119,5 +128,5 @@ test('with the server gone it answers all the same', async ({ site, page, allow 
   await page.goto(site.at('/chapters/three-cuts/'));
   await open(page);
   await ask(page, 'shed roof');
-  await results(page).locator('a[href$="/chapters/three-cuts/"] mark').first().waitFor();
+  await results(page).locator('a[href*="/chapters/three-cuts/"] mark').first().waitFor();
 });

@@ -76,14 +76,14 @@ test('a page stands once, under its kind, with the excerpt of the text', () => {
   const groups = grouped(
     match('collar', entries),
     [
-      { address: '/chapters/final/', title: 'The last cut', excerpt: [{ text: 'collar', hit: true }] },
-      { address: '/terms/b/#branch-collar', title: 'branch collar', excerpt: [{ text: 'swollen ring', hit: false }] },
+      { address: '/chapters/final/#dead', page: '/chapters/final/', title: 'The last cut: Dead branches', excerpt: [{ text: 'collar', hit: true }] },
+      { address: '/terms/b/#branch-collar', page: '/terms/b/#branch-collar', title: 'branch collar', excerpt: [{ text: 'swollen ring', hit: false }] },
     ],
     'collar',
   );
   expect(groups.map(({ kind, items }) => [kind, items.map((item) => item.address)])).toEqual([
     ['term', ['/terms/b/#branch-collar']],
-    ['chapter', ['/chapters/final/']],
+    ['chapter', ['/chapters/final/#dead']],
   ]);
   expect(groups[0]?.items[0]?.more).toEqual([{ text: 'swollen ring', hit: false }]);
 });

@@ -3,10 +3,11 @@ import { address } from '../address.ts';
 import { marked, type Part } from './match.ts';
 import { askedWords, plain } from './words.ts';
 
-export type Hit = { address: string; title: string; excerpt: Part[] };
+/** `address` leads to the section that holds the words; `page` is that of the page without it. */
+export type Hit = { address: string; page: string; title: string; excerpt: Part[] };
 
-type Piece = { url: string; title: string; excerpt: string };
-type Page = { url: string; meta: { title?: string }; excerpt: string; sub_results: Piece[] };
+type Piece = { url: string; title: string; excerpt: string; weighted_locations: { balanced_score: number }[] };
+type Page = { url: string; meta: { title?: string }; sub_results: Piece[] };
 type Library = {
   init(): Promise<void>;
   search(query: string): Promise<{ results: { data(): Promise<Page> }[] }>;
@@ -48,15 +49,27 @@ export const excerptParts = (excerpt: string, query: string, title = ''): Part[]
     });
 };
 
-/** Pages that hold the words, best first. An entry of a page of terms is a hit of its own. */
+const weight = ({ weighted_locations }: Piece): number => weighted_locations.reduce((sum, { balanced_score }) => sum + balanced_score, 0);
+
+/** The part of a page that holds most of what was asked for: the page as a whole, or what stands under one heading. */
+const bestPiece = (pieces: readonly Piece[]): Piece | undefined =>
+  pieces.reduce<Piece | undefined>((best, piece) => (best && weight(best) >= weight(piece) ? best : piece), undefined);
+
+/** Pages that hold the words, best first, each with its best section; an entry of a page of terms is a hit of its own. */
 export const fullText = async (query: string, most = 8): Promise<Hit[]> => {
   const { results } = await (await load()).search(query);
   const pages = await Promise.all(results.slice(0, most).map((result) => result.data()));
-  return pages.flatMap((page) => {
-    const inTerms = page.url.includes('/terms/');
-    const pieces = inTerms ? page.sub_results.filter(({ url }) => url.includes('#')) : [{ ...page, title: page.meta.title ?? '' }];
-    return pieces
-      .map(({ url, title, excerpt }) => ({ address: url, title, excerpt: excerptParts(excerpt, query, title) }))
+  return pages.flatMap(({ url: page, meta, sub_results }) => {
+    const anchored = sub_results.filter(({ url }) => url.includes('#'));
+    const whole = meta.title ?? '';
+    const best = page.includes('/terms/') ? anchored : [bestPiece(sub_results)].filter((piece) => piece !== undefined);
+    return best
+      .map(({ url, title, excerpt }) => ({
+        address: url,
+        page: page.includes('/terms/') ? url : page,
+        title: page.includes('/terms/') || title === whole ? title : `${whole}: ${title}`,
+        excerpt: excerptParts(excerpt, query, title),
+      }))
       .filter(({ title, excerpt }) => [...excerpt, ...marked(title, query)].some(({ hit }) => hit));
   });
 };

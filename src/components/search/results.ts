@@ -21,7 +21,7 @@ const about = ({ s = '', o = [] }: Entry, query: string): string =>
  * @returns groups by their best item; inside a group, what was found by name stands before what was found in the text
  */
 export const grouped = (found: readonly Found[], hits: readonly Hit[], query: string): Group[] => {
-  const excerpts = new Map(hits.map((hit) => [hit.address, hit.excerpt]));
+  const excerpts = new Map(hits.map((hit) => [hit.page, hit.excerpt]));
   const named = found.map(({ entry, score }): Item & { kind: Kind } => ({
     kind: entry.k,
     address: entry.a,
@@ -31,7 +31,7 @@ export const grouped = (found: readonly Found[], hits: readonly Hit[], query: st
   }));
   const known = new Set(named.map(({ address }) => address));
   const inText = hits
-    .filter(({ address }) => !known.has(address))
+    .filter(({ page }) => !known.has(page))
     .map((hit): Item & { kind: Kind } => ({
       kind: kindOf(hit.address),
       address: hit.address,
