@@ -83,7 +83,8 @@ export const calculatorWords = z.strictObject({
   /** One line: when not to use it. */
   notFor: text,
   inputs: z.record(name, z.strictObject({ label: text, hint: text.optional(), choices: z.record(name, text).optional() })),
-  outputs: z.record(name, z.strictObject({ label: text, choices: z.record(name, text).optional() })),
+  /** `none`: what is said where there is no such figure. */
+  outputs: z.record(name, z.strictObject({ label: text, none: text.optional(), choices: z.record(name, text).optional() })),
   /** Intermediate figures of the working. */
   middle: z.record(name, text).default({}),
   findings: z.record(name, text),

@@ -1,10 +1,15 @@
 /** Drawings that a text may show, drawn at build from the same geometry as in the calculators. */
 import barLength from '#content/drawings/bar-length.json';
 import bending from '#content/drawings/bending.json';
+import fuelMix from '#content/drawings/fuel-mix.json';
+import noise from '#content/drawings/noise.json';
+import poleLoad from '#content/drawings/pole-load.json';
 import reduction from '#content/drawings/reduction.json';
 import stance from '#content/drawings/stance.json';
 import threeCuts from '#content/drawings/three-cuts.json';
 import union from '#content/drawings/union.json';
+import vibration from '#content/drawings/vibration.json';
+import weather from '#content/drawings/weather.json';
 import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 
 type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
@@ -12,10 +17,15 @@ type Words = { title: string; views: Readonly<Record<string, string>>; labels: R
 const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
   'bar-length': { words: barLength, tall: { section: 0.62, above: 0.5 } },
   bending: { words: bending, tall: { sides: 0.8 } },
+  'fuel-mix': { words: fuelMix, tall: { cans: 0.6 } },
+  noise: { words: noise, tall: { day: 0.66 } },
+  'pole-load': { words: poleLoad, tall: { side: 0.72 } },
   reduction: { words: reduction, tall: { side: 0.64 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
   union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72, codominant: 0.72 } },
+  vibration: { words: vibration, tall: { day: 0.66 } },
+  weather: { words: weather, tall: { wind: 0.6, air: 0.6 } },
 };
 /** Drawn for the width of a phone's column: its letters are then never smaller than they are drawn. */
 const width = 358;

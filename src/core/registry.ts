@@ -2,11 +2,16 @@
 import { barLength } from './calculators/bar-length.ts';
 import { reduction } from './calculators/reduction.ts';
 import { stance } from './calculators/stance.ts';
+import { fuelMix } from './calculators/fuel-mix.ts';
+import { noise } from './calculators/noise.ts';
+import { poleLoad } from './calculators/pole-load.ts';
+import { vibration } from './calculators/vibration.ts';
+import { weather } from './calculators/weather.ts';
 import type { AnyCalculator, AnyInput, GotSet } from './kit/calculator.ts';
 import { evaluate as evaluateOne, type Inputs, type Outcome } from './kit/outcome.ts';
 
 /** In handbook order. */
-export const calculators: readonly AnyCalculator[] = [stance, barLength, reduction];
+export const calculators: readonly AnyCalculator[] = [stance, barLength, reduction, poleLoad, vibration, noise, fuelMix, weather];
 
 export const calculator = (id: string): AnyCalculator | undefined => calculators.find((c) => c.id === id);
 

@@ -3,7 +3,7 @@ import { classFor } from '../facts/hearing.ts';
 import { noise as fact } from '../facts/noise.ts';
 import { nrrDerated, nrrInField, nrrOnA, nrrOnC, snr } from '../formulas/hearing-protection.ts';
 import { dose as doseOf, type Noise } from '../formulas/noise.ts';
-import { criteria, ruleOf } from '../formulas/noise-criteria.ts';
+import { criteria, type Rule, ruleOf } from '../formulas/noise-criteria.ts';
 import { answer, defineCalculator, type InputProblem, type InputsOf, outside, type RawStep } from '../kit/calculator.ts';
 import { choice, guess, optionalQuantity, quantity } from '../kit/inputs.ts';
 import { pairProblems, timeProblem } from '../kit/spells.ts';
@@ -43,9 +43,19 @@ const takenOff = ({ protector, rating, cMinusA }: Given): number | null => {
   return protector === 'nrrC' ? nrrOnC(rating, cMinusA as number) : snr(rating, cMinusA as number);
 };
 
-const noisesOf = (i: Given): Noise[] =>
+const noisesOf = (i: Given): (Noise & { n: number })[] =>
   ([[i.level1, i.minutes1], [i.level2, i.minutes2], [i.level3, i.minutes3]] as const)
-    .flatMap(([level, minutes]) => (level === null || minutes === null ? [] : [{ level, minutes }]));
+    .flatMap(([level, minutes], at) => (level === null || minutes === null ? [] : [{ n: at + 1, level, minutes }]));
+
+/** Tool by tool: the minutes allowed at its level alone, and the share of the dose it takes. */
+const toolSteps = (noises: ReturnType<typeof noisesOf>, rule: Rule): RawStep[] =>
+  noises.flatMap(({ n, level, minutes }): RawStep[] => {
+    const allowed = rule.allowed(level);
+    return [
+      { id: `allowed${n}`, values: { [`level${n}`]: level, limit: rule.limit, added: rule.added }, result: { name: `allowed${n}`, value: allowed } },
+      { id: `share${n}`, values: { [`minutes${n}`]: minutes, [`allowed${n}`]: allowed }, result: { name: `share${n}`, value: (100 * minutes) / allowed } },
+    ];
+  });
 
 export const noise = defineCalculator({
   id: 'noise',
@@ -59,9 +69,12 @@ export const noise = defineCalculator({
     dayAtEar: { kind: 'quantity', unit: 'dB', protects: 'up', moves: { ...louder, ...longer, shift: 'up', rating: 'down', cMinusA: 'up' } },
     classNeeded: { kind: 'quantity', unit: 'number', protects: 'up', moves: { ...louder, ...longer, shift: 'up' } },
   },
-  lead: ['dayLevel', 'dose', 'minutesLeft', 'atEar'],
+  lead: ['dayLevel', 'minutesLeft', 'atEar'],
   exampleGot: 'measured',
-  middle: { limit: 'dB', takenOff: 'dB plain', loudest: 'dB', aim: 'dB', added: 'dB plain', ceiling: 'dB' },
+  middle: {
+    allowed1: 'min', allowed2: 'min', allowed3: 'min', share1: '%', share2: '%', share3: '%',
+    limit: 'dB', takenOff: 'dB plain', loudest: 'dB', aim: 'dB', added: 'dB plain', ceiling: 'dB',
+  },
   findings: {
     overLimit: { level: 'caution', at: 'dayLevel' },
     aboveCeiling: { level: 'stop', at: 'atEar' },
@@ -86,7 +99,7 @@ export const noise = defineCalculator({
   },
   compute: (i) => {
     const rule = ruleOf(i.criterion, i.shift ?? fact('reference-day'));
-    const { limit, ceiling, added } = rule;
+    const { limit, ceiling } = rule;
     const noises = noisesOf(i);
     const loudest = Math.max(...noises.map((n) => n.level));
     if (i.criterion === 'canada' && loudest > (ceiling as number)) return outside('noTime', { loudest, ceiling: ceiling as number });
@@ -102,11 +115,11 @@ export const noise = defineCalculator({
     const atEar = off === null ? null : loudest - off;
     const dayAtEar = off === null || dayLevel === null ? null : dayLevel - off;
     const earLimit = i.criterion === 'eu' ? fact('ear-limit') : limit;
-    const { level1, minutes1 } = i;
-    const rest = { level2: i.level2 ?? 0, minutes2: i.minutes2 ?? 0, level3: i.level3 ?? 0, minutes3: i.minutes3 ?? 0 };
+    const tools = toolSteps(noises, rule);
+    const shareOf = (n: number): number => tools.find((step) => step.result.name === `share${n}`)?.result.value ?? 0;
     const working: RawStep[] = [
-      { id: 'minutesAllowed', values: { level1, limit, added }, result: { name: 'minutesAllowed', value: minutesAllowed } },
-      { id: 'dose', values: { level1, minutes1, ...rest, minutesAllowed }, result: { name: 'dose', value: dose } },
+      ...tools,
+      { id: 'dose', values: { share1: shareOf(1), share2: shareOf(2), share3: shareOf(3) }, result: { name: 'dose', value: dose } },
       ...(dayLevel === null ? [] : [{ id: 'dayLevel', values: { dose, limit }, result: { name: 'dayLevel', value: dayLevel } }]),
       { id: 'minutesLeft', values: { dose, minutesAllowed }, result: { name: 'minutesLeft', value: minutesLeft } },
       ...(off === null || atEar === null ? [] : [

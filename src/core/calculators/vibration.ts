@@ -1,7 +1,7 @@
 /** How long today, for the hands? */
 import { vibration as fact } from '../facts/vibration.ts';
 import { dailyExposure, exposurePoints, minutesUntil, type Spell } from '../formulas/vibration.ts';
-import { answer, defineCalculator, type InputProblem } from '../kit/calculator.ts';
+import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
 import { guess, optionalQuantity, quantity } from '../kit/inputs.ts';
 import { pairProblems, timeProblem } from '../kit/spells.ts';
 
@@ -33,7 +33,10 @@ export const vibration = defineCalculator({
   },
   lead: ['dailyExposure', 'points', 'minutesToLimit'],
   exampleGot: 'measured',
-  middle: { share: '%', counted1: 'm/s2', counted2: 'm/s2', counted3: 'm/s2', countedNext: 'm/s2', action: 'm/s2', limit: 'm/s2' },
+  middle: {
+    share: '%', counted1: 'm/s2', counted2: 'm/s2', counted3: 'm/s2', countedNext: 'm/s2',
+    rate1: 'points', rate2: 'points', rate3: 'points', action: 'm/s2', limit: 'm/s2',
+  },
   findings: {
     overLimit: { level: 'stop', at: 'dailyExposure' },
     overAction: { level: 'caution', at: 'dailyExposure' },
@@ -70,6 +73,10 @@ export const vibration = defineCalculator({
       [
         { id: 'counted', values: { magnitude1: i.magnitude1, share }, result: { name: 'counted1', value: counted1 } },
         { id: 'dailyExposure', values: { counted1, counted2, counted3, ...minutes }, result: { name: 'dailyExposure', value: exposure } },
+        ...spells.flatMap((spell, at): RawStep[] => {
+          const n = at + 1;
+          return given[at]?.[0] === null ? [] : [{ id: `rate${n}`, values: { [`counted${n}`]: spell.magnitude }, result: { name: `rate${n}`, value: exposurePoints([{ ...spell, minutes: 60 }]) } }];
+        }),
         { id: 'points', values: { counted1, counted2, counted3, ...minutes }, result: { name: 'points', value: points } },
         { id: 'countedNext', values: { nextMagnitude: i.nextMagnitude, share }, result: { name: 'countedNext', value: countedNext } },
         { id: 'minutesToAction', values: { action, dailyExposure: exposure, countedNext }, result: { name: 'minutesToAction', value: minutesToAction } },

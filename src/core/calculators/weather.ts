@@ -54,7 +54,7 @@ export const weather = defineCalculator({
     windChill: { kind: 'quantity', unit: 'degC', protects: 'down', moves: { air: 'up', wind: 'down' } },
     gustPressure: { kind: 'quantity', unit: 'Pa', protects: 'up', moves: { gust: 'up', basketHeight: 'up' } },
   },
-  lead: ['force', 'heatIndex', 'gustAtBasket'],
+  lead: ['gustAtBasket', 'heatIndex', 'windChill'],
   exampleGot: 'measured',
   middle: {
     plate: 'm/s', heatFrom: 'degC', heatTo: 'degC', heatHighest: 'degC', chillFrom: 'degC', chillLowest: 'degC',

@@ -8,6 +8,7 @@ const hatches: { readonly [K in Name]: { size: number; turn: number; d: string; 
   piece: { size: 9, turn: -45, d: 'M0 4.5H9', weight: 1 },
   uncut: { size: 4, turn: 0, d: 'M0 2H4', weight: 1 },
   squeezed: { size: 6, turn: 45, d: 'M0 3H6M3 0V6', weight: 1.1, clear: true },
+  liquid: { size: 5, turn: 0, d: 'M0 2.5H5', weight: 1, clear: true },
   pulled: { size: 5, turn: 90, d: 'M0 2.5H5', weight: 1, clear: true },
 };
 

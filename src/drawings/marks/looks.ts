@@ -1,5 +1,5 @@
 /** How each mark is drawn, always: line weight (px), fill, dash. One vocabulary for every drawing. */
-export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled' | 'uncut';
+export type Hatch = 'landing' | 'steep' | 'piece' | 'squeezed' | 'pulled' | 'uncut' | 'liquid';
 export type Fill = 'none' | 'paper' | 'ink' | Hatch;
 /** `of`: the mark it is a part of, which gives its class, where that is not itself; fill: none, unless said. */
 type Drawn = { weight: 0 | 1 | 2 | 3 | 7; fill?: Fill; dash?: string; of?: string; stroke?: 'paper' };
@@ -59,6 +59,16 @@ export const looks = {
   /** Which way something moves. */
   arrow: { weight: 2 },
   arrowhead: { weight: 0, fill: 'ink', of: 'arrow' },
+  /** An amount as a bar: so much of the day, and a fill that alternates with it. */
+  amount: { weight: 2, fill: 'ink' },
+  other: { weight: 2, fill: 'piece', of: 'amount' },
+  /** A band of a scale, the one that warns, and where the figure stands on it. */
+  band: { weight: 1, fill: 'paper' },
+  warn: { weight: 1, fill: 'steep', of: 'band' },
+  reached: { weight: 7, of: 'amount' },
+  pin: { weight: 3, of: 'amount' },
+  vessel: { weight: 2 },
+  liquid: { weight: 1, fill: 'liquid', of: 'vessel' },
 } as const satisfies Record<string, Drawn>;
 export type Look = keyof typeof looks;
 export const lookOf = (look: Look): Drawn => looks[look];

@@ -14,7 +14,7 @@ type One = { speaker: Speaker; good: Good; name: string };
 const FigureOf = ({ speaker, good, name }: One) => {
   const output = speaker.calculator.outputs[name] as AnyOutput;
   const figure = good.outcome.outputs[name] ?? null;
-  if (figure === null) return <span>{frame.none}</span>;
+  if (figure === null) return <span>{speaker.words.outputs[name]?.none ?? frame.none}</span>;
   if (output.kind === 'choice') return <span>{speaker.words.outputs[name]?.choices?.[(figure as Choice).value] ?? (figure as Choice).value}</span>;
   return both((system) => show(output, figure as Quantity, system));
 };

@@ -1,0 +1,12 @@
+import type { Outcome } from '#core/kit/outcome.ts';
+import type { Box } from '../kit/placed.ts';
+import { useHold } from '../kit/useHold.ts';
+import { Live, type LiveProps } from '../marks/Live.tsx';
+import { geometry, type Face, type Inputs, type Bands, type Move } from './geometry.ts';
+
+type Props = LiveProps<Move> & { face: Face; inputs: Inputs; outcome: Outcome; box: Box; bands: Bands };
+
+export const Drawing = ({ face, inputs, outcome, box, bands, ...live }: Props) => {
+  const { held, hold } = useHold();
+  return <Live {...live} hold={hold} placed={geometry(inputs, outcome, bands, { face, labels: live.words.labels, held }, box)} />;
+};
