@@ -20,6 +20,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['test/{core,shared,content,drawings,islands,components,device,layouts,architecture,build,worker}/**/*.test.{ts,tsx}'],
+          testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
       },

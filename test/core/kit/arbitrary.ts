@@ -42,3 +42,7 @@ const how = fc.constantFrom<Got>('exact', 'measured', 'judged');
 /** How the figures were got: one for all, or one for each. */
 export const gotSets = (calculator: AnyCalculator): fc.Arbitrary<GotSet> =>
   fc.oneof(how, fc.record(Object.fromEntries(inputsOf(calculator).map(([name]) => [name, how]))));
+
+/** Any text at all, halves of characters included. */
+export const anyText = (maxLength: number): fc.Arbitrary<string> =>
+  fc.array(fc.oneof(fc.integer({ min: 0, max: 0x7f }), fc.integer({ min: 0, max: 0xffff })), { maxLength }).map((codes) => String.fromCharCode(...codes));

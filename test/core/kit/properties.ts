@@ -216,7 +216,9 @@ const directions = (calculator: AnyCalculator): void => {
   it.each(moversOf(calculator))('moves with $name as declared', ({ name, move }) => {
     const part = fc.double({ min: 0, max: 1, noNaN: true });
     fc.assert(fc.property(validInputs(calculator), part, part, (inputs, one, two) => {
-      const [from, to] = [compute(calculator, move(inputs, Math.min(one, two))), compute(calculator, move(inputs, Math.max(one, two)))];
+      const [less, more] = [move(inputs, Math.min(one, two)), move(inputs, Math.max(one, two))];
+      if (calculator.relate(less).length > 0 || calculator.relate(more).length > 0) return;
+      const [from, to] = [compute(calculator, less), compute(calculator, more)];
       if (from.kind !== 'answer' || to.kind !== 'answer') return;
       for (const [key, output] of outputsOf(calculator)) {
         const [a, b] = [from.outputs[key], to.outputs[key]];

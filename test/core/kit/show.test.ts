@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Quantity } from '#core/kit/outcome.ts';
-import { type Direction, fieldText, show, showRange, showValue } from '#core/kit/show.ts';
+import { type Direction, fieldText, show, showFine, showRange, showValue } from '#core/kit/show.ts';
 
 /** No-break spaces shown as spaces, for legible expectations. */
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -106,5 +106,24 @@ describe('a field', () => {
     expect(fieldText('m', 0.1 + 0.2, 'metric')).toBe('0.3');
     expect(fieldText('mm', 100, 'imperial')).toBe('3.94');
     expect(fieldText('degC', 20, 'imperial')).toBe('68');
+  });
+});
+
+describe('a figure inside a working', () => {
+  it('ten times finer, to the nearest, without idle noughts', () => {
+    expect(plain(showFine(m, 1.0969655, 'metric'))).toBe('1.1 m');
+    expect(plain(showFine(m, 1.0449, 'metric'))).toBe('1.04 m');
+    expect(plain(showFine(m, 3, 'metric'))).toBe('3 m');
+    expect(plain(showFine(m, -0.126, 'metric'))).toBe('−0.13 m');
+    expect(plain(showFine({ unit: 'mm' }, 100, 'metric'))).toBe('100 mm');
+    expect(plain(showFine({ unit: 'MPa' }, 10, 'metric'))).toBe('10 MPa');
+    expect(plain(showFine({ unit: 'deg' }, 60, 'metric'))).toBe('60°');
+    expect(plain(showFine({ unit: 'ratio' }, 1 / 3, 'metric'))).toBe('0.333');
+  });
+  it('in feet and tenths of an inch', () => {
+    expect(plain(showFine(m, 1, 'imperial'))).toBe('3 ft 3.4 in'); // 39.370 in
+    expect(plain(showFine(m, 0.3048, 'imperial'))).toBe('1 ft');
+    expect(plain(showFine(m, 0.3040, 'imperial'))).toBe('1 ft'); // 11.97 in
+    expect(plain(showFine({ unit: 'mm' }, 254, 'imperial'))).toBe('10 in');
   });
 });

@@ -126,6 +126,9 @@ describe('where an output turns', () => {
     expect(turningPoints(v, 'low', () => 0, () => 3)).toEqual([]);
     expect(turningPoints(v, 'low', () => 0, () => -1)).toEqual([]);
   });
+  it('at several places', () => {
+    expect(turningPoints(v, 'low', () => 0, () => [-2, 0.25, 2, 3.5])).toEqual([0.25, 2]);
+  });
   it('by a search without one', () => {
     expect(turningPoints(v, 'low', (x) => (x - 0.7) ** 2, undefined)[0]).toBeCloseTo(0.7, 3);
     expect(turningPoints(v, 'high', (x) => -((x - 2.5) ** 2), undefined)[0]).toBeCloseTo(2.5, 3);

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { door, nearNames } from '#core/facts/door.ts';
+
+const open = door('things', { 'angle-limit': { value: 60 }, 'angle-low': { value: -30 }, span: { value: [1, 2] } });
+
+describe('the door to a topic', () => {
+  it('hands out numbers', () => {
+    expect(open('angle-limit')).toBe(60);
+    expect(open('angle-low')).toBe(-30);
+  });
+  it('names the file and the nearest names for one it does not have', () => {
+    expect(() => open('angle-limits' as never)).toThrow('shared/values/things.json has no "angle-limits"; near: angle-limit, angle-low');
+    expect(() => open('xyz' as never)).toThrow('near: none');
+  });
+  it('will not make one number of a range', () => {
+    expect(() => open('span')).toThrow('things.span is a range, not one number');
+  });
+});
+
+describe('near names', () => {
+  it('at most three, the nearest first', () => {
+    expect(nearNames('margin', ['margins', 'margin-of-bar', 'marg', 'argin', 'zzz'])[0]).toBe('margins');
+    expect(nearNames('margin', ['margins', 'margin-of-bar', 'marg', 'argin', 'zzz'])).toHaveLength(3);
+    expect(nearNames('', ['margin'])).toEqual([]);
+  });
+});
