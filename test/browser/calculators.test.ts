@@ -53,13 +53,6 @@ const changed = (calculator: AnyCalculator): { name: string; value: number; inpu
 const ready = async (page: Page): Promise<void> => {
   await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
 };
-/** The drawing comes alive at the first act. */
-const alive = async (page: Page): Promise<void> => {
-  await ready(page);
-  await page.mouse.move(5, 5);
-  await page.mouse.move(9, 9);
-  await page.locator('figure.drawing:not(.still)').first().waitFor();
-};
 const tabTo = async (page: Page, selector: string): Promise<void> => {
   for (let i = 0; i < 200; i++) {
     await page.keyboard.press('Tab');
@@ -84,7 +77,7 @@ describe.each(calculators.map((c) => [c.id, c] as const))('%s', (id, calculator)
 
   test('handles of the drawing answer to the arrow keys and to dragging', async ({ site, page }) => {
     await page.goto(site.at(at));
-    await alive(page);
+    await ready(page);
     const handles = page.locator('.view.chosen [role=slider], .drawing > svg [role=slider]');
     const count = await handles.count();
     for (let i = 0; i < count; i++) {
@@ -224,7 +217,7 @@ test('dragging fast does not run into the limit on address changes', async ({ si
   await watch.over(context, site.origin);
   const page = await context.newPage();
   await page.goto(site.at('/calculators/stance/'));
-  await alive(page);
+  await ready(page);
   const handle = page.locator('.view.chosen [role=slider]').last();
   const box = await handle.boundingBox();
   if (!box) throw new Error('a handle that cannot be seen');

@@ -1,17 +1,20 @@
 /** The body of every calculator page: answer and drawing in view, inputs, findings, working, links. */
+import type { ComponentChildren } from 'preact';
 import { calculator as frame, settings as settingWords } from '#content/interface.json';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText } from './Field.tsx';
-import { type Drawn, type PictureSource, usePicture } from './picture.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
-import type { CalculatorState } from './useCalculator.ts';
+import type { CalculatorState, Good } from './useCalculator.ts';
 import { Working } from './Working.tsx';
 import type { IslandProps } from './words.ts';
 
+/** What a drawing is given: the last good state (quiet while a field is in trouble), its description, and a way back. */
+export type Drawn = { good: Good; quiet: boolean; description: string; onInput: CalculatorState['setInputs'] };
+
 type Props = IslandProps & {
   state: CalculatorState;
-  picture: PictureSource;
+  drawing: (drawn: Drawn) => ComponentChildren;
   /** Whether it asks first for wires within reach: every calculator of where things are. */
   wire?: boolean;
 };
@@ -24,15 +27,6 @@ const Wire = ({ base, titles }: { base: string; titles: Readonly<Record<string, 
   </p>
 );
 
-/** The server's still is kept as it is: the browser has no code to draw it with yet. */
-const PictureFigure = ({ picture, now }: { picture: PictureSource; now: Drawn }) => {
-  const Live = usePicture(picture, !now.state.isExample);
-  const Still = picture.still;
-  if (Live) return <figure class={now.quiet ? 'drawing quiet' : 'drawing'} key="live"><Live now={now} /></figure>;
-  const css = now.state.isExample ? 'drawing still' : 'drawing still waiting';
-  return Still ? <figure class={css}><Still now={now} /></figure> : <figure class={css} dangerouslySetInnerHTML={{ __html: '' }} />;
-};
-
 /** What stands where the answer will: the learner writes it down first. */
 const Predict = ({ words, state }: { words: IslandProps['words']; state: CalculatorState }) => (
   <div class="predict">
@@ -42,7 +36,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
   </div>
 );
 
-export const Calculator = ({ words, base, titles = {}, state, picture, wire = true }: Props) => {
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good } = state;
   const described = good
@@ -59,7 +53,7 @@ export const Calculator = ({ words, base, titles = {}, state, picture, wire = tr
         <div class="held">
           {state.isExample && <p class="example-words">{frame.example}</p>}
           {state.predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
-          {good && !state.predicts && <PictureFigure picture={picture} now={{ good, quiet: outcome.kind !== 'answer', description: described, state, onInput: import.meta.env.SSR ? undefined : state.setInputs }} />}
+          {good && !state.predicts && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
           {!state.predicts && <Findings speaker={speaker} state={state} only="stop" />}
         </div>
       </div>

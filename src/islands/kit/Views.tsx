@@ -5,7 +5,7 @@ import { calculator as frame } from '#content/interface.json';
 import type { Outcome } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
-import type { Drawn } from './picture.tsx';
+import type { Drawn } from './Calculator.tsx';
 
 const phone: Box = { width: 358, height: 236 };
 const wide: Box = { width: 620, height: 360 };
@@ -23,9 +23,6 @@ export const useBox = (): Box => {
   return box;
 };
 
-/** The server draws the first view alone: the others come with the code that draws them. */
-const still = import.meta.env.SSR;
-
 /** What every drawing takes the same. */
 export type Common = { id: string; box: Box; words: DrawingWords; quiet: boolean; units: UnitSystem; outcome: Outcome };
 type Words<Face extends string> = { title: string; views: Readonly<Record<Face, string>>; labels: Readonly<Record<string, string>> };
@@ -34,24 +31,25 @@ type Props<Face extends string> = {
   of: string;
   faces: readonly Face[];
   words: Words<Face>;
-  now: Drawn;
+  drawn: Drawn;
+  units: UnitSystem;
   children: (face: Face, common: Common) => ComponentChildren;
 };
 
-export const Views = <Face extends keyof typeof frame.faces>({ of, faces, words, now, children }: Props<Face>) => {
+export const Views = <Face extends keyof typeof frame.faces>({ of, faces, words, drawn, units, children }: Props<Face>) => {
   const [chosen, setChosen] = useState<Face>(faces[0] as Face);
   const box = useBox();
   const common = (face: Face): Common => ({
     id: `${of}-${face}`,
     box,
-    words: { title: words.title, description: `${now.description} ${words.views[face]}`, labels: words.labels },
-    quiet: now.quiet,
-    units: now.state.system,
-    outcome: now.good.outcome,
+    words: { title: words.title, description: `${drawn.description} ${words.views[face]}`, labels: words.labels },
+    quiet: drawn.quiet,
+    units,
+    outcome: drawn.good.outcome,
   });
   return (
     <>
-      {faces.length > 1 && !still && (
+      {faces.length > 1 && (
         <div class="choices view-switch needs-script">
           {faces.map((face) => (
             <label key={face}>
@@ -61,7 +59,7 @@ export const Views = <Face extends keyof typeof frame.faces>({ of, faces, words,
           ))}
         </div>
       )}
-      {(still ? faces.slice(0, 1) : faces).map((face) => (
+      {faces.map((face) => (
         <div key={face} class={face === chosen ? 'view chosen' : 'view'}>{children(face, common(face))}</div>
       ))}
     </>

@@ -1,11 +1,26 @@
+import { useState } from 'preact/hooks';
+import drawn from '#content/drawings/stance.json';
 import { stance } from '#core/calculators/stance.ts';
+import { Drawing } from '#drawings/stance/Drawing.tsx';
+import type { Inputs, Move } from '#drawings/stance/geometry.ts';
 import { Calculator } from '../kit/Calculator.tsx';
 import { useCalculator } from '../kit/useCalculator.ts';
+import { Views } from '../kit/Views.tsx';
 import type { IslandProps } from '../kit/words.ts';
 
-const load = () => import('./Picture.tsx');
-const picture = { load, still: import.meta.env.SSR ? (await load()).default : null };
-
 export default function StanceIsland(props: IslandProps) {
-  return <Calculator {...props} state={useCalculator(stance)} picture={picture} />;
+  const state = useCalculator(stance);
+  const [standOff, setStandOff] = useState<number | null>(null);
+  const move = (to: Move): void => ('cutHeight' in to ? state.setInputs(to) : setStandOff(to.standOff));
+  return (
+    <Calculator
+      {...props}
+      state={state}
+      drawing={(now) => (
+        <Views of="stance" faces={['side', 'plan']} words={drawn} drawn={now} units={state.system}>
+          {(face, common) => <Drawing {...common} face={face} inputs={now.good.inputs as Inputs} standOff={standOff} onMove={move} />}
+        </Views>
+      )}
+    />
+  );
 }
