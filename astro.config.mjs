@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { act } from './src/build/act.ts';
 import { basePath } from './src/build/base.mjs';
 import { integrityOf } from './src/build/files.ts';
 import { oneFrame, plainLazyParts, wordsByGroup } from './src/build/lazy.ts';
@@ -13,7 +14,7 @@ export default defineConfig({
   output: 'static',
   base: basePath(),
   trailingSlash: 'always',
-  integrations: [mdx(), preact(), policy(), search(), offline()],
+  integrations: [mdx(), preact(), act(), policy(), search(), offline()],
   markdown: { syntaxHighlight: false },
   prerenderConflictBehavior: 'error',
   devToolbar: { enabled: false },

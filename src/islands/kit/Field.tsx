@@ -33,7 +33,7 @@ const Got = ({ state, name, hint }: Part & { hint: string }) => {
       <legend class="only-read">{hint}</legend>
       {options.map(([got, word]) => (
         <label key={got}>
-          <input type="radio" name={`${name}-got`} checked={now === got} onChange={() => state.setGot(name, got)} />
+          <input type="radio" name={`${name}-got`} value={got} checked={now === got} onChange={() => state.setGot(name, got)} />
           <span>{word}</span>
         </label>
       ))}
@@ -87,7 +87,7 @@ const Figure = ({ speaker, state, name, input, described }: Part & { input: Excl
           <legend class="only-read">{`${words?.label}: ${frame.givenAs}`}</legend>
           {[false, true].map((girth) => (
             <label key={String(girth)}>
-              <input type="radio" name={`${name}-as`} checked={field?.girth === girth} onChange={() => state.setGirth(name, girth)} />
+              <input type="radio" name={`${name}-as`} value={girth ? 'girth' : 'diameter'} checked={field?.girth === girth} onChange={() => state.setGirth(name, girth)} />
               <span>{girth ? frame.girth : frame.diameter}</span>
             </label>
           ))}

@@ -8,6 +8,7 @@ import { readLink, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Outcome } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { held, hold, onChange, set, settings } from '#device/settings.ts';
+import { typedIn, withTyped } from './typed.ts';
 import { entered, exampleFields, type Fields, fieldsFrom, forLink, inSystem, withGirth, withText, withValue } from './fields.ts';
 
 export type Good = { inputs: Inputs; outcome: Answer };
@@ -30,6 +31,8 @@ export const useCalculator = (calculator: AnyCalculator) => {
   const [general, setGeneral] = useState<readonly InputProblem[]>([]);
   const [touched, setTouched] = useState(false);
   const [linkUnits, setLinkUnits] = useState<UnitSystem | null>(null);
+  // Read before the first render puts the example back into the fields.
+  const [typed] = useState(() => typedIn(calculator));
   const [isRead, setIsRead] = useState(false);
   const [predicts, setPredicts] = useState(false);
 
@@ -48,8 +51,13 @@ export const useCalculator = (calculator: AnyCalculator) => {
       setFields(fieldsFrom(calculator, link.inputs, link.got, now, link.texts, link.problems));
       setGeneral(link.problems.filter((p) => !(p.input in calculator.inputs)));
       setIsExample(false);
-    } else if (now !== 'metric') {
-      setFields(exampleFields(calculator, now));
+    } else {
+      const kept = withTyped(calculator, exampleFields(calculator, 'metric'), typed, 'metric');
+      if (kept || now !== 'metric') setFields(inSystem(calculator, kept ?? exampleFields(calculator, 'metric'), now));
+      if (kept) {
+        setTouched(true);
+        setIsExample(false);
+      }
     }
     setPredicts(location.hash === predictMark);
     setIsRead(true);
@@ -58,7 +66,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
       setFields((before) => inSystem(calculator, before, units));
       setLinkUnits((held().units as UnitSystem | undefined) ?? null);
     });
-  }, [calculator]);
+  }, [calculator, typed]);
 
   // What was held back is shown once the figures of the link stand in the page, not before.
   useEffect(() => {

@@ -1,0 +1,6 @@
+declare module 'astro' {
+  interface AstroClientDirectives {
+    'client:act'?: boolean;
+  }
+}
+export {};

@@ -1,0 +1,41 @@
+/**
+ * `client:act`: an island comes alive at the reader's first act, not before, so that a page opens in what it takes to read
+ * it. At once where a link or the reader's units ask for other figures than the server's, and where the edition is on the
+ * device already and costs nothing. What is typed or clicked meanwhile is not lost: fields are read when the island takes
+ * over (see typed.ts), a button pressed is pressed again.
+ */
+import type { ClientDirective } from 'astro';
+
+const acts = ['pointerdown', 'pointermove', 'touchstart', 'keydown', 'focusin', 'scroll', 'wheel'] as const;
+const { dataset } = document.documentElement;
+
+/** What the page as the server made it does not show. */
+const asksAtOnce = (): boolean =>
+  location.search !== '' || location.hash !== '' || dataset['units'] === 'imperial' || Boolean(navigator.serviceWorker?.controller);
+
+const act: ClientDirective = (load, _options, island) => {
+  let pressed: HTMLElement | null = null;
+  const press = (event: Event): void => {
+    pressed = (event.target as Element).closest<HTMLElement>('button');
+  };
+  const wait = (): void => acts.forEach((name) => addEventListener(name, begin, { capture: true, passive: true }));
+  const begin = async (): Promise<void> => {
+    acts.forEach((name) => removeEventListener(name, begin, true));
+    island.addEventListener('click', press);
+    try {
+      const hydrate = await load();
+      await hydrate();
+    } catch {
+      // No signal just now: the next act tries again.
+      wait();
+      return;
+    } finally {
+      island.removeEventListener('click', press);
+    }
+    if (pressed?.isConnected) pressed.click();
+  };
+  if (asksAtOnce()) void begin();
+  else wait();
+};
+
+export default act;
