@@ -21,7 +21,8 @@ export default defineConfig({
           name: 'unit',
           include: ['test/{core,shared,content,drawings,islands,components,device,layouts,architecture,build,worker}/**/*.test.{ts,tsx}'],
           testTimeout: 30_000,
-          sequence: { groupOrder: 0 },
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -30,7 +31,7 @@ export default defineConfig({
           include: ['test/site/**/*.test.ts'],
           testTimeout: 60_000,
           globalSetup: ['test/site/built.ts'],
-          sequence: { groupOrder: 1 },
+          sequence: { groupOrder: 2 },
         },
       },
       {
@@ -41,7 +42,7 @@ export default defineConfig({
           hookTimeout: 180_000,
           fileParallelism: false,
           globalSetup: ['test/browser/setup.ts'],
-          sequence: { groupOrder: 2 },
+          sequence: { groupOrder: 3 },
         },
       },
     ],
