@@ -1,5 +1,7 @@
 /** Drawings that a text may show, drawn at build from the same geometry as in the calculators. */
 import barLength from '#content/drawings/bar-length.json';
+import crownShare from '#content/drawings/crown-share.json';
+import finalCut from '#content/drawings/final-cut.json';
 import bending from '#content/drawings/bending.json';
 import fuelMix from '#content/drawings/fuel-mix.json';
 import noise from '#content/drawings/noise.json';
@@ -20,6 +22,8 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   'fuel-mix': { words: fuelMix, tall: { cans: 0.6 } },
   noise: { words: noise, tall: { day: 0.66 } },
   'pole-load': { words: poleLoad, tall: { side: 0.72 } },
+  'crown-share': { words: crownShare, tall: { section: 0.56 } },
+  'final-cut': { words: finalCut, tall: { side: 0.72, section: 0.6, plan: 0.62 } },
   reduction: { words: reduction, tall: { side: 0.64 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },

@@ -20,6 +20,8 @@ export const wordsOf = (id: string, view: string): DrawingWords => {
 
 const inputsOf = (id: string) => Object.entries(calculator(id)!.inputs as Record<string, AnyInput>);
 
+const within = ({ min, max }: { min: number; max: number }) => fc.integer({ min: 0, max: 1000 }).map((k) => min + ((max - min) * k) / 1000);
+
 /** Any inputs within their ranges, in steps of a thousandth of the range. */
 export const anyInputs = (id: string): fc.Arbitrary<Inputs> =>
   fc.record(
@@ -28,7 +30,9 @@ export const anyInputs = (id: string): fc.Arbitrary<Inputs> =>
         name,
         input.kind === 'choice'
           ? fc.constantFrom(...input.options)
-          : fc.integer({ min: 0, max: 1000 }).map((k) => input.min + ((input.max - input.min) * k) / 1000),
+          : input.kind === 'list'
+            ? (input.optional ? fc.constant(null) : fc.array(within(input), { minLength: input.shortest, maxLength: input.longest }))
+            : within(input),
       ]),
     ),
   ) as fc.Arbitrary<Inputs>;
@@ -43,7 +47,7 @@ const caseOf = (id: string, title: string, change: Inputs): Case[] => {
 export const extremes = (id: string): Case[] => [
   ...caseOf(id, 'the example', {}),
   ...inputsOf(id).flatMap(([name, input]) =>
-    (input.kind === 'choice' ? input.options : [input.min, input.max]).flatMap((value) => caseOf(id, `${name} ${String(value)}`, { [name]: value })),
+    (input.kind === 'choice' ? input.options : input.kind === 'list' ? [input.example] : [input.min, input.max]).flatMap((value) => caseOf(id, `${name} ${String(value)}`, { [name]: value })),
   ),
 ];
 

@@ -44,7 +44,8 @@ export type ListInput = {
   max: number;
   longest: number;
   shortest: number;
-  example: readonly number[];
+  /** Null only where the input is optional and the example leaves it out. */
+  example: readonly number[] | null;
   tolerance: { judged: Tolerance; measured: Tolerance } | null;
   floor: number;
   ceiling: number;

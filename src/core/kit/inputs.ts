@@ -39,20 +39,22 @@ export const choice = <const Option extends string>(options: readonly Option[], 
   optional: false as const,
 }) satisfies ChoiceInput<Option>;
 
-/** A short list of numbers in one unit. Its errors are taken as one: all too large, or all too small, together. */
-export const list = (
-  unit: Unit,
-  o: Pick<ListInput, 'min' | 'max' | 'shortest' | 'longest' | 'example'> & Partial<Pick<ListInput, 'tolerance' | 'girth'>>,
-) => ({
+type ListOptions<Example> = Pick<ListInput, 'min' | 'max' | 'shortest' | 'longest'> & { example: Example } & Partial<Pick<ListInput, 'tolerance' | 'girth'>>;
+
+const listOf = <Example>(unit: Unit, o: ListOptions<Example>) => ({
   kind: 'list' as const,
   unit,
   floor: 0,
   ceiling: Infinity,
   girth: false,
-  optional: false as const,
   ...o,
   tolerance: o.tolerance ?? null,
 });
+
+/** A short list of numbers in one unit. Its errors are taken as one: all too large, or all too small, together. */
+export const list = (unit: Unit, o: ListOptions<readonly number[]>) => ({ ...listOf(unit, o), optional: false as const });
+/** The same, where nothing may be entered: its value is then null. The example may leave it out too. */
+export const optionalList = (unit: Unit, o: ListOptions<readonly number[] | null>) => ({ ...listOf(unit, o), optional: true as const });
 
 /** Judged by eye, and measured. */
 export const guess = (judged: Tolerance, measured: Tolerance) => ({ judged, measured });

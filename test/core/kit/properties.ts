@@ -195,7 +195,7 @@ const moversOf = (calculator: AnyCalculator): Mover[] => [
     if (input.kind === 'choice') return [];
     const reach = (to: number): number => input.min + to * (input.max - input.min);
     if (input.kind === 'quantity') return [{ name, move: (inputs, to) => ({ ...inputs, [name]: reach(to) }) }];
-    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: (inputs[name] as number[]).map((item) => item * (0.5 + to)) }) }];
+    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: (inputs[name] as number[] | null)?.map((item) => item * (0.5 + to)) ?? null }) }];
   }),
   ...Object.entries(calculator.shared as { [name: string]: SharedError }).map(([name, error]): Mover => ({
     name,
