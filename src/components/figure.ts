@@ -1,4 +1,5 @@
 /** Drawings that a text may show, drawn at build from the same geometry as in the calculators. */
+import approachDistance from '#content/drawings/approach-distance.json';
 import barLength from '#content/drawings/bar-length.json';
 import crownShare from '#content/drawings/crown-share.json';
 import finalCut from '#content/drawings/final-cut.json';
@@ -6,6 +7,7 @@ import bending from '#content/drawings/bending.json';
 import fuelMix from '#content/drawings/fuel-mix.json';
 import noise from '#content/drawings/noise.json';
 import poleLoad from '#content/drawings/pole-load.json';
+import lineClearance from '#content/drawings/line-clearance.json';
 import reduction from '#content/drawings/reduction.json';
 import stance from '#content/drawings/stance.json';
 import threeCuts from '#content/drawings/three-cuts.json';
@@ -17,6 +19,7 @@ import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
 /** `tall`: height as a share of the width, by view. */
 const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
+  'approach-distance': { words: approachDistance, tall: { side: 0.72 } },
   'bar-length': { words: barLength, tall: { section: 0.62, above: 0.5 } },
   bending: { words: bending, tall: { sides: 0.8 } },
   'fuel-mix': { words: fuelMix, tall: { cans: 0.6 } },
@@ -24,6 +27,7 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   'pole-load': { words: poleLoad, tall: { side: 0.72 } },
   'crown-share': { words: crownShare, tall: { section: 0.56 } },
   'final-cut': { words: finalCut, tall: { side: 0.72, section: 0.6, plan: 0.62 } },
+  'line-clearance': { words: lineClearance, tall: { side: 0.8 } },
   reduction: { words: reduction, tall: { side: 0.64 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },

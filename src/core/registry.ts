@@ -1,7 +1,9 @@
 /** All calculators, for pages that list, tools and tests. No island imports it: a page carries only its own. */
+import { approachDistance } from './calculators/approach-distance.ts';
 import { barLength } from './calculators/bar-length.ts';
 import { crownShare } from './calculators/crown-share.ts';
 import { finalCut } from './calculators/final-cut.ts';
+import { lineClearance } from './calculators/line-clearance.ts';
 import { reduction } from './calculators/reduction.ts';
 import { stance } from './calculators/stance.ts';
 import { fuelMix } from './calculators/fuel-mix.ts';
@@ -13,7 +15,9 @@ import type { AnyCalculator, AnyInput, GotSet } from './kit/calculator.ts';
 import { evaluate as evaluateOne, type Inputs, type Outcome } from './kit/outcome.ts';
 
 /** In handbook order. */
-export const calculators: readonly AnyCalculator[] = [stance, barLength, reduction, finalCut, crownShare, poleLoad, vibration, noise, fuelMix, weather];
+export const calculators: readonly AnyCalculator[] = [
+  stance, barLength, reduction, finalCut, crownShare, approachDistance, lineClearance, poleLoad, vibration, noise, fuelMix, weather,
+];
 
 export const calculator = (id: string): AnyCalculator | undefined => calculators.find((c) => c.id === id);
 

@@ -20,7 +20,7 @@ export const approachDistance = defineCalculator({
     lineKind: choice(['threePhase', 'singleWire', 'rail'], 'threePhase'),
     toldBy: choice(['operator', 'look', 'nobody'], 'operator'),
     voltage: optionalQuantity('kV', { min: 0.05, max: 1200, step: 0.01, example: 11 }),
-    ownDistance: optionalQuantity('m', { min: 0.1, max: 100, step: 0.01, example: 10 }),
+    ownDistance: optionalQuantity('m', { min: 0.1, max: 100, step: 0.01, example: null }),
   },
   outputs: {
     distance: { ...metres, moves: { voltage: 'up', ownDistance: 'up' } },

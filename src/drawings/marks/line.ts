@@ -11,3 +11,9 @@ export const line = (from: Point, to: Point, sag: number): Shape[] => {
     { mark: 'fitting', d: [from, to].map((end) => circle(end, 3.5)).join('') },
   ];
 };
+
+/** A wire seen end on: a spot in a ring, its place and nothing of its thickness. */
+export const lineEnd = (at: Point): Shape[] => [
+  { mark: 'fitting', d: circle(at, 6) },
+  { mark: 'arrowhead', d: circle(at, 2.5) },
+];

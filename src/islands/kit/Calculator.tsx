@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { calculator as frame, settings as settingWords } from '#content/interface.json';
 import { Answer, Findings, More } from './Answer.tsx';
-import { Field, problemText } from './Field.tsx';
+import { Field, problemText, type Step } from './Field.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import type { CalculatorState, Good } from './useCalculator.ts';
@@ -17,6 +17,8 @@ type Props = IslandProps & {
   drawing: (drawn: Drawn) => ComponentChildren;
   /** Whether it asks first for wires within reach: every calculator of where things are. */
   wire?: boolean;
+  /** Usual values to choose from beside typing, by input. */
+  steps?: Readonly<Record<string, readonly Step[]>>;
 };
 
 const clearance = 'line-clearance';
@@ -36,7 +38,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
   </div>
 );
 
-export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true }: Props) => {
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {} }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good } = state;
   const described = good
@@ -65,7 +67,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
         <h2>{frame.inputs}</h2>
         {wire && <Wire base={base} titles={titles} />}
         <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-          {Object.keys(state.calculator.inputs).map((name) => <Field key={name} speaker={speaker} state={state} name={name} />)}
+          {Object.keys(state.calculator.inputs).map((name) => <Field key={name} speaker={speaker} state={state} name={name} steps={steps[name]} />)}
         </form>
         {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
         {!state.predicts && (

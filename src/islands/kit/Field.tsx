@@ -24,6 +24,21 @@ export const problemText = (speaker: Speaker, state: CalculatorState, problem: I
 };
 
 type Part = { speaker: Speaker; state: CalculatorState; name: string };
+/** A usual value: the text it puts in the field, and how it is called. */
+export type Step = { text: string; label: string };
+
+const Steps = ({ state, name, steps, label }: Pick<Part, 'state' | 'name'> & { steps: readonly Step[]; label: string }) => (
+  <select
+    class="steps"
+    aria-label={label}
+    onChange={(e) => {
+      if (e.currentTarget.value) state.setText(name, e.currentTarget.value);
+    }}
+  >
+    <option value="">{frame.steps}</option>
+    {steps.map(({ text, label: called }) => <option key={text} value={text} selected={state.fields[name]?.text === text}>{called}</option>)}
+  </select>
+);
 
 const Got = ({ state, name, hint }: Part & { hint: string }) => {
   const now = state.fields[name]?.got ?? 'judged';
@@ -98,7 +113,7 @@ const Figure = ({ speaker, state, name, input, described }: Part & { input: Excl
   );
 };
 
-export const Field = ({ speaker, state, name }: Part) => {
+export const Field = ({ speaker, state, name, steps }: Part & { steps?: readonly Step[] | undefined }) => {
   const input = speaker.calculator.inputs[name] as AnyInput;
   const words = speaker.words.inputs[name];
   const problem = state.outcome.kind === 'problems' ? state.outcome.problems.find((p) => p.input === name) : undefined;
@@ -110,6 +125,7 @@ export const Field = ({ speaker, state, name }: Part) => {
         {input.kind === 'choice'
           ? <Choice speaker={speaker} state={state} name={name} options={input.options} />
           : <Figure speaker={speaker} state={state} name={name} input={input} described={[words?.hint ? `hint-${name}` : '', `error-${name}`].join(' ').trim()} />}
+        {steps && <Steps state={state} name={name} steps={steps} label={`${words?.label}: ${frame.steps}`} />}
       </div>
       <div id={`error-${name}`} aria-live="polite">
         {problem && <p class="field-error">{problemText(speaker, state, problem)}</p>}

@@ -1,0 +1,42 @@
+/** The rule set and the operator's figure, kept on the device for the whole handbook; offered, never kept silently. */
+import { useEffect, useState } from 'preact/hooks';
+import { lines as frame } from '#content/interface.json';
+import { ruleSet } from '#core/facts/rule-sets.ts';
+import { keepOwn, own } from '#device/own-distance.ts';
+import { onChange, set, settings } from '#device/settings.ts';
+import type { CalculatorState } from '../kit/useCalculator.ts';
+
+export const RuleKept = ({ state }: { state: CalculatorState }) => {
+  const [kept, setKept] = useState<string | null>(null);
+  const [ownKept, setOwnKept] = useState<number | null>(null);
+  useEffect(() => {
+    const look = (): void => {
+      setKept(settings().ruleSet);
+      setOwnKept(own());
+    };
+    look();
+    const wanted = settings().ruleSet;
+    const some: { [name: string]: string | number } = {};
+    if (!new URLSearchParams(location.search).has('ruleSet')) {
+      if (wanted !== null && ruleSet(wanted)) some['ruleSet'] = wanted;
+      const figure = own();
+      if (figure !== null) some['ownDistance'] = figure;
+      if (Object.keys(some).length > 0) state.setInputs(some);
+    }
+    return onChange(look);
+    // Once, when the page opens: later the reader's own fields lead.
+  }, []);
+
+  const chosen = state.fields['ruleSet']?.text ?? '';
+  const field = state.fields['ownDistance'];
+  const figure = typeof field?.value === 'number' ? field.value : null;
+  return (
+    <p class="rule-kept no-print">
+      {ruleSet(chosen) && chosen !== kept && <button type="button" onClick={() => set({ ruleSet: chosen })}>{frame.keepRule}</button>}
+      {ruleSet(chosen) && chosen === kept && <span>{frame.ruleKept}</span>}
+      {field?.problem === null && figure !== ownKept && (
+        <button type="button" onClick={() => { keepOwn(figure); setOwnKept(own()); }}>{figure === null ? frame.forgetOwn : frame.keepOwn}</button>
+      )}
+    </p>
+  );
+};
