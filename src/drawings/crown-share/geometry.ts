@@ -37,6 +37,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   };
   const text = (name: string) => say(word(view.labels, name), figures);
   s.draw({ mark: 'section', d: circle(s.at(0, 0), s.px(radius)) });
+  s.draw({ mark: 'bark', d: [0.93, 0.86].map((k) => circle(s.at(0, 0), s.px(radius) * k)).join('') });
   // Labels stand outside the stem, with a thin line to what they speak of.
   const [left, top] = s.at(-radius * 0.8, radius * 0.8);
   s.keepOff.push({ x: left, y: top, width: s.px(radius * 1.8), height: s.px(radius * 1.6) });

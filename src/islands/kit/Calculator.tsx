@@ -19,6 +19,8 @@ type Props = IslandProps & {
   wire?: boolean;
   /** Usual values to choose from beside typing, by input. */
   steps?: Readonly<Record<string, readonly Step[]>>;
+  /** What stands after the working: what this calculator keeps. */
+  after?: ComponentChildren;
 };
 
 const clearance = 'line-clearance';
@@ -38,7 +40,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
   </div>
 );
 
-export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {} }: Props) => {
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good } = state;
   const described = good
@@ -77,6 +79,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
             <Working speaker={speaker} state={state} />
           </>
         )}
+        {after}
         <ShareBar speaker={speaker} state={state} titles={titles} />
         <p class="soft">{frame.statement}</p>
       </div>

@@ -4,7 +4,7 @@ import { reduction } from '#core/calculators/reduction.ts';
 import type { GotSet } from '#core/kit/calculator.ts';
 import { type Answer, evaluate, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
 
-const example: Inputs = { parentDiameter: 90, lateralDiameter: 30, lateralAngle: 45, rule: 'third' };
+const example: Inputs = { parentDiameter: 90, lateralDiameter: 30, lateralAngle: 45, rule: 'third', furtherLimbs: null, furtherLaterals: null };
 const run = (change: Inputs, got: GotSet = 'exact'): Outcome => evaluate(reduction, { ...example, ...change }, got);
 const ratio = (change: Inputs, got: GotSet): Quantity => (run(change, got) as Answer).outputs['ratio'] as Quantity;
 const figure = (change: Inputs, got: GotSet, name: string): Quantity => (run(change, got) as Answer).outputs[name] as Quantity;
@@ -56,4 +56,34 @@ describe('the wound', () => {
     expect(figure({ lateralAngle: 90 }, 'exact', 'cutArea').value).toBeCloseTo(6361.7, 1);
     expect(figure({ lateralAngle: 45 }, 'exact', 'cutArea').value / 6361.7).toBeCloseTo(1.4142, 4);
   });
+});
+
+describe('several laterals to choose from, from the tip inwards', () => {
+  const to = (change: Inputs, got: GotSet = 'exact') => (run(change, got) as Answer).outputs['cutBackTo'];
+  it('takes the outermost that is large enough', () => {
+    expect(to({})).toEqual({ value: 'first', also: [] });
+    expect(to({ lateralDiameter: 20, furtherLimbs: [95, 105], furtherLaterals: [25, 50] })).toEqual({ value: 'third', also: [] });
+    expect(to({ lateralDiameter: 20, furtherLimbs: [95, 100, 105], furtherLaterals: [40, 50, 60] })).toEqual({ value: 'second', also: [] });
+    expect(to({ lateralDiameter: 20, furtherLimbs: [95, 100, 105], furtherLaterals: [20, 20, 60] })).toEqual({ value: 'fourth', also: [] });
+  });
+  it('none, when none is', () => {
+    expect(to({ lateralDiameter: 20, furtherLimbs: [95], furtherLaterals: [25] })).toEqual({ value: 'none', also: [] });
+    expect(ids({ lateralDiameter: 20, furtherLimbs: [95], furtherLaterals: [25] })).toEqual(['lateralTooSmall', 'noneBigEnough']);
+  });
+  it('where half is asked for, another may be it', () => {
+    const two = { lateralDiameter: 36, furtherLimbs: [96], furtherLaterals: [60] };
+    expect(to(two)).toEqual({ value: 'first', also: [] });
+    expect(to({ ...two, rule: 'half' })).toEqual({ value: 'second', also: [] });
+  });
+  it('says what else the guesses allow', () => expect(to({ furtherLimbs: [95], furtherLaterals: [60] }, 'judged')).toEqual({ value: 'first', also: ['second'] }));
+  it('gives each its ratio, and says why', () => {
+    expect(figure({ furtherLimbs: [120], furtherLaterals: [30] }, 'exact', 'ratioSecond').value).toBeCloseTo(0.25, 12);
+    expect((run({}) as Answer).outputs['ratioSecond']).toBeNull();
+    expect(ids({ furtherLimbs: [120], furtherLaterals: [30] })).toEqual(['cutBackTo']);
+  });
+  it.each([
+    [{ furtherLimbs: [95, 100], furtherLaterals: [40] }, 'notPaired'],
+    [{ furtherLimbs: null, furtherLaterals: [40] }, 'notPaired'],
+    [{ furtherLimbs: [30], furtherLaterals: [40] }, 'furtherLarger'],
+  ])('%o is a problem: %s', (change, problem) => expect(run(change)).toMatchObject({ kind: 'problems', problems: [{ input: 'furtherLaterals', problem }] }));
 });
