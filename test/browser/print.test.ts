@@ -7,7 +7,7 @@ const SHEETS = { A4: [595, 842], Letter: [612, 792] } as const;
 /** The most sheets each kind of page may take; a worked page that runs over is a fault of its print style. */
 const MOST: [kind: RegExp, sheets: number][] = [
   [/^\/chapters\/[^/]+\/$/, 8],
-  [/^\/calculators\/[^/]+\/$/, 4],
+  [/^\/calculators\/[^/]+\/$/, 6],
   [/^\/$/, 2],
 ];
 const printed = pagesOf(DIST).flatMap(({ path }) => MOST.filter(([kind]) => kind.test(path)).map(([, most]) => ({ path, most })));
