@@ -25,7 +25,9 @@ describe('the top', () => {
 
 describe('files are short', () => {
   /** Longer, with its reason. */
-  const longer: { [file: string]: string } = {};
+  const longer: { [file: string]: string } = {
+    'test/browser/calculators.test.ts': 'what every calculator does in a browser, told once',
+  };
   const most = 250;
   const code = written.filter((f) => /\.(ts|tsx|mjs|astro|mdx|md|css)$/.test(f));
   const lines = (file: string): number => textOf(file).split('\n').length - 1;
