@@ -7,7 +7,8 @@ describe('the registry', () => {
     expect(calculator('toString')).toBeUndefined();
   });
   it('gives an example, or names what there is', () => {
-    expect(example('reduction')).toEqual({ parentDiameter: 80, lateralDiameter: 30, lateralAngle: 45, rule: 'third' });
+    expect(example('reduction')).toMatchObject({ parentDiameter: 80, lateralDiameter: 30, lateralAngle: 45, rule: 'third' });
+    for (const c of calculators) expect(Object.keys(example(c.id))).toEqual(Object.keys(c.inputs));
     expect(() => example('reducton')).toThrow('no calculator "reducton"; there are: stance, ');
   });
   it('evaluates by id; unknown ones come from outside and are a problem', () => {
