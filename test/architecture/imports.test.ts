@@ -14,9 +14,9 @@ const rules: { [name: string]: Rule } = {
   'core/formulas: formulas and facts': { who: /^src\/core\/formulas\//, may: [/^src\/core\/(formulas|facts)\//] },
   'core/calculators: kit, formulas, facts; no other calculator': { who: /^src\/core\/calculators\//, may: [/^src\/core\/(kit|formulas|facts)\//] },
   'core/registry: calculators and kit': { who: /^src\/core\/registry\.ts$/, may: [/^src\/core\/(kit|calculators)\//] },
-  'drawings: types of core, its showing, each other, D3, preact': {
+  'drawings: types of core, its showing, the formulas and the calculator that they draw, each other, D3, preact': {
     who: /^src\/drawings\//,
-    may: [/^src\/drawings\//, /^src\/core\/kit\/show\.ts$/, /^d3(-[a-z]+)?$/, /^preact(\/hooks)?$/],
+    may: [/^src\/drawings\//, /^src\/core\/kit\/show\.ts$/, /^src\/core\/formulas\//, /^d3(-[a-z]+)?$/, /^preact(\/hooks)?$/],
     types: [/^src\/core\/(kit|calculators)\//],
   },
   'islands/kit: kit of core, device, preact, words': {
@@ -26,7 +26,7 @@ const rules: { [name: string]: Rule } = {
   },
   'an island: its own calculator, drawings, islands/kit, device, preact': {
     who: /^src\/islands\/(?!kit\/)/,
-    may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^content\/drawings\//],
+    may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^content\/(drawings\/|interface\.json$)/],
     types: [/^src\/components\//, /^src\/schemas\.ts$/],
   },
   'device: its own, and types of core': { who: /^src\/device\//, may: [/^src\/device\//, /^idb-keyval$/], types: [kitOf] },
@@ -42,11 +42,14 @@ const rules: { [name: string]: Rule } = {
       /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/,
     ],
   },
-  'content: islands and components by name': { who: /^content\//, may: [/^src\/(islands\/[a-z-]+\/Island\.tsx|components\/)/] },
+  'content: islands and components by name': { who: /^content\//, may: [/^src\/(islands\/[a-z-]+\/Island\.tsx|components\/|styles\/)/] },
 };
 const ruleFor = (file: string): [string, Rule] | undefined => Object.entries(rules).find(([, rule]) => rule.who.test(file));
+/** `src/drawings/x/…` of `src/core/calculators/x.ts`. */
+const ofTheSame = (i: Import): boolean =>
+  i.file.startsWith('src/drawings/') && targetOf(i) === `src/core/calculators/${i.file.split('/')[2]}.ts`;
 const allowed = (rule: Rule, i: Import): boolean =>
-  [...rule.may, ...(i.typeOnly ? (rule.types ?? []) : [])].some((pattern) => pattern.test(targetOf(i)));
+  ofTheSame(i) || [...rule.may, ...(i.typeOnly ? (rule.types ?? []) : [])].some((pattern) => pattern.test(targetOf(i)));
 
 describe('who imports whom', () => {
   it('there is code to read', () => {
