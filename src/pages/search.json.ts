@@ -29,6 +29,8 @@ const entries = async (): Promise<Entry[]> => {
       o: entry.data.also.map(({ name }) => name),
       ...line(meaningOf(entry)),
     })),
+    ...[{ a: '/tables/approach-distances/', ...words.tables.approach }, { a: '/tables/qualified-workers/', ...words.tables.qualified }]
+      .map(({ a, title, also, summary }): Entry => ({ k: 'table', t: title, a: address(a), o: also, ...line(summary) })),
     { k: 'page', t: words.places.sources, a: address('/sources/') },
     { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },
   ];

@@ -1,6 +1,7 @@
 /** The rule set and the operator's figure, kept on the device for the whole handbook; offered, never kept silently. */
 import { useEffect, useState } from 'preact/hooks';
 import { lines as frame } from '#content/interface.json';
+import { noRuleSet } from '#core/calculators/approach-distance.ts';
 import { ruleSet } from '#core/facts/rule-sets.ts';
 import { keepOwn, own } from '#device/own-distance.ts';
 import { onChange, set, settings } from '#device/settings.ts';
@@ -17,10 +18,11 @@ export const RuleKept = ({ state }: { state: CalculatorState }) => {
     look();
     const wanted = settings().ruleSet;
     const some: { [name: string]: string | number } = {};
+    const figure = own();
+    // A link's figures, and what is in the fields already, go before what is kept.
     if (!new URLSearchParams(location.search).has('ruleSet')) {
-      if (wanted !== null && ruleSet(wanted)) some['ruleSet'] = wanted;
-      const figure = own();
-      if (figure !== null) some['ownDistance'] = figure;
+      if (wanted !== null && ruleSet(wanted) && state.fields['ruleSet']?.text === noRuleSet) some['ruleSet'] = wanted;
+      if (figure !== null && state.fields['ownDistance']?.text === '') some['ownDistance'] = figure;
       if (Object.keys(some).length > 0) state.setInputs(some);
     }
     return onChange(look);
