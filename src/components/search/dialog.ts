@@ -1,5 +1,6 @@
 /** The search dialog: made and opened when asked for; nothing of it is loaded before. */
 import { search as words } from '#content/interface.json';
+import { own } from '#device/own-distance.ts';
 import { settings } from '#device/settings.ts';
 import { address } from '../address.ts';
 import { fill } from '../fill.ts';
@@ -24,18 +25,18 @@ const dialog = make(
   'dialog',
   { id: 'search', 'aria-label': words.title },
   make('div', { class: 'search-top' }, make('label', { for: 'search-input' }, words.label), input, close),
-  make('p', { class: 'search-hint' }, fill(words.hint, { example: words.example })),
+  make('p', { class: 'search-hint' }, fill(words.hint, { example: words.example, volts: words.volts })),
   status,
   results,
 );
 
 const draw = (query: string, hits: Hit[], finished: boolean) => {
-  const { units } = settings();
+  const { units, ruleSet } = settings();
   const entries = units === 'metric' ? index : index.map((entry) => ({ ...entry, s: entry.i ?? entry.s }));
   const found = match(query, entries);
   const groups = grouped(found, hits, query);
   const count = groups.reduce((sum, group) => sum + group.items.length, 0);
-  const quick = quickAnswer(query, units);
+  const quick = quickAnswer(query, units, { ruleSet, ownDistance: own() });
   const views = [quick ? answerView(quick) : null, ...groupsView(groups)];
   if (finished && count === 0 && !quick) views.push(nothingView(query, near(query, entries)));
   results.replaceChildren(...views.filter((view) => view !== null));

@@ -5,6 +5,7 @@ import { evaluate, type Inputs, type Quantity } from '#core/kit/outcome.ts';
 import { readQuantity } from '#core/kit/read.ts';
 import { show, showValue } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
+import { lineDistance } from './quick-line.ts';
 
 /** `id` names the words in content/interface.json, `values` fills them; `query` opens the calculator so. */
 export type Quick = { id: string; calculator: string; query: string; values: { [name: string]: string } };
@@ -62,12 +63,16 @@ const largestLimb = (query: string, system: UnitSystem): Quick | null => {
   };
 };
 
-const answers = [largestLimb];
+/** What the reader keeps on the device: a rule set, and a distance the operator gave. */
+export type Kept = { ruleSet: string | null; ownDistance: number | null };
+const nothing: Kept = { ruleSet: null, ownDistance: null };
+
+const answers = [largestLimb, lineDistance];
 
 /** The first question recognised in what was typed, answered; null where there is none. */
-export const quickAnswer = (query: string, system: UnitSystem): Quick | null => {
+export const quickAnswer = (query: string, system: UnitSystem, kept: Kept = nothing): Quick | null => {
   for (const answer of answers) {
-    const found = answer(query, system);
+    const found = answer(query, system, kept);
     if (found) return found;
   }
   return null;
