@@ -60,7 +60,7 @@ describe.each(chapters.map((c) => [c.slug, c] as const))('The chapter %s', (_, d
     const lines = doc.body.split('\n');
     const broken = lines.filter((line, i) => {
       const before = lines[i - 1] ?? '';
-      return /\S/.test(line) && /\S/.test(before) && !/^(- |\d+\. |<\/?[A-Z]|#)/.test(line) && !/^<\/?[A-Z]\w*[^>]*>$|^#/.test(before);
+      return /\S/.test(line) && /\S/.test(before) && !/^(- |\d+\. |\||<\/?[A-Z]|#)/.test(line) && !/^<\/?[A-Z]\w*[^>]*>$|^#/.test(before);
     });
     expect(broken).toEqual([]);
   });

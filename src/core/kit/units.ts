@@ -39,6 +39,7 @@ export const units = {
   s: same('s', 0.1),
   min: same('min', 1),
   h: same('h', 0.1),
+  years: same('years', 1),
   L: { metric: face('L', 1, 0.1), imperial: face('US gal', gallon, 0.1) },
   mL: { metric: face('mL', 1, 1), imperial: face('US fl oz', (gallon * 1000) / 128, 0.1) },
   dB: same('dB(A)', 0.1),
