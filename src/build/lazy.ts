@@ -11,6 +11,8 @@ const helper = '\0vite/preload-helper.js';
 export const plainLazyParts = (): Plugin => ({
   name: 'plain-lazy-parts',
   enforce: 'pre',
+  // The list of what would be preloaded goes with it.
+  configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
   load: (id) => (id === helper ? 'export const __vitePreload = (load) => load();' : undefined),
 });
 
@@ -18,7 +20,7 @@ export const plainLazyParts = (): Plugin => ({
 export const oneFrame = {
   output: {
     codeSplitting: {
-      groups: [{ name: 'frame', test: /src[\\/](device|layouts)[\\/]|src[\\/]worker[\\/](register|device)\.ts|preload-helper/ }],
+      groups: [{ name: 'frame', test: /src[\\/](device[\\/](store|settings|progress)\.ts|layouts[\\/])|src[\\/]worker[\\/](register|device)\.ts|preload-helper/ }],
     },
   },
 };

@@ -1,10 +1,14 @@
 /** What the handbook says about itself at the foot of a page: how far it is kept, a new edition, a question first. */
 import { offline } from '#content/interface.json';
-import '#styles/notice.css';
+import styles from '#styles/notice.css?url&no-inline';
 
 const QUIET_AFTER = 4000;
 const ASKED = 'standing-clear.asked';
 
+const look = document.createElement('link');
+look.rel = 'stylesheet';
+look.href = styles;
+document.head.append(look);
 const box = document.createElement('aside');
 box.className = 'notice';
 box.setAttribute('aria-label', offline.title);
