@@ -121,6 +121,19 @@ export const term = z.strictObject({
   see: z.array(id).default([]),
 });
 
+/** `content/tables/<id>.json`: the words of a page of ready-reckoners; its figures are worked out by core. */
+export const tablePage = z.strictObject({
+  title: text,
+  /** One line for lists and search results. */
+  summary: text,
+  calculator: id.optional(),
+  also: z.array(text).default([]),
+  tables: z.record(name, z.strictObject({ title: text, says: text, head: z.array(z.string()).optional() })),
+  /** What stands under the tables: facts as `{topic.key}`. */
+  notes: z.array(text).default([]),
+  sources: z.array(id).default([]),
+});
+
 /** `content/handbook.json`: the parts and the order of the chapters. */
 export const handbook = z.strictObject({
   parts: z.array(z.strictObject({ id, title: text, chapters: z.array(id) })),

@@ -53,9 +53,12 @@ const known = (unit: string): unit is Unit => unit in units;
 const withRange = (value: Fact['value'], shown: (n: number) => string): string =>
   typeof value === 'number' ? shown(value) : `${shown(value[0])} ${words.range} ${shown(value[1])}`;
 
+/** A figure kept as converted has more places than anyone printed: four figures of it, of degrees and winds a tenth. */
+const converted = (n: number, unit: string): number => Number(unit === 'degC' || unit === 'm/s' ? n.toFixed(1) : n.toPrecision(4));
+
 /** Metric as kept, which is as published; imperial as published where the source prints it so, else converted. */
 export const factText = (fact: Fact, system: UnitSystem): string => {
-  if (system === 'metric') return withRange(fact.value, (n) => one(n, fact.unit));
+  if (system === 'metric') return withRange(fact.value, (n) => one(fact.as ? converted(n, fact.unit) : n, fact.unit));
   if (fact.as) {
     const { unit, value } = fact.as;
     return withRange(value, (n) => one(n, unit));

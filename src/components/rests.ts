@@ -3,6 +3,7 @@ import { getCollection } from 'astro:content';
 import { address } from './address.ts';
 import { allChecks } from './checks.ts';
 import { facts } from './facts.ts';
+import { tablePages } from './reckoner/pages.ts';
 
 export type Rest = { says: string; href: string | null };
 
@@ -36,6 +37,10 @@ export const restsOn = async (): Promise<ReadonlyMap<string, Rest[]>> => {
   }
   for (const { id, data } of await getCollection('chapters')) {
     for (const source of data.sources) add(source, { says: data.title, href: address(`/chapters/${id}/`) });
+  }
+  for (const page of tablePages) {
+    const named = [...page.sources, ...page.tables.flatMap((table) => table.source ?? [])];
+    for (const source of named) add(source, { says: page.title, href: address(`/tables/${page.id}/`) });
   }
   for (const [path, file] of Object.entries(tables)) {
     const says = file.default.title ?? path.replace(/^.*\/(.*)\.json$/, '$1');

@@ -10,7 +10,7 @@ import { factOf, factText, statusWords } from './facts.ts';
 const sheets = import.meta.glob<string>('/content/calculators/*.mdx', { eager: true, query: '?raw', import: 'default' });
 
 /** The title in a calculator's frontmatter. Read as text: the page of one may not load the island of another. */
-const titleOf = (id: string): string => {
+export const calculatorTitle = (id: string): string => {
   const title = /^title: *(.+)$/m.exec(sheets[`/content/calculators/${id}.mdx`] ?? '')?.[1];
   if (!title) throw new Error(`content/calculators/${id}.mdx has no title to carry on to`);
   return title;
@@ -42,7 +42,7 @@ export const islandProps = (frontmatter: CalculatorWords) => {
   const { inputs, outputs, middle = {}, findings, outside = {}, problems = {}, working, drawing, carries = {} } = frontmatter;
   return {
     words: deep({ inputs, outputs, middle, findings, outside, problems, working, drawing, carries }),
-    titles: Object.fromEntries([...Object.keys(carries), ...('/content/calculators/line-clearance.mdx' in sheets ? ['line-clearance'] : [])].map((id) => [id, titleOf(id)])),
+    titles: Object.fromEntries([...Object.keys(carries), ...('/content/calculators/line-clearance.mdx' in sheets ? ['line-clearance'] : [])].map((id) => [id, calculatorTitle(id)])),
     base: address('/'),
   };
 };

@@ -3,6 +3,7 @@ import { getCollection } from 'astro:content';
 import words from '#content/interface.json';
 import { address } from '#components/address.ts';
 import { chapters } from '#components/handbook.ts';
+import { tablePages } from '#components/reckoner/pages.ts';
 import type { Entry } from '#components/search/match.ts';
 import { allTerms, meaningOf, termAddress } from '#components/terms.ts';
 import { plainFacts } from '#components/words.ts';
@@ -31,6 +32,7 @@ const entries = async (): Promise<Entry[]> => {
     })),
     ...[{ a: '/tables/approach-distances/', ...words.tables.approach }, { a: '/tables/qualified-workers/', ...words.tables.qualified }]
       .map(({ a, title, also, summary }): Entry => ({ k: 'table', t: title, a: address(a), o: also, ...line(summary) })),
+    ...tablePages.map((page): Entry => ({ k: 'table', t: page.title, a: address(`/tables/${page.id}/`), o: page.also, ...line(page.summary) })),
     { k: 'page', t: words.places.sources, a: address('/sources/') },
     { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },
   ];

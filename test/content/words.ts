@@ -120,5 +120,5 @@ export const allPieces = (): Piece[] => [
   ...['chapters', 'calculators', 'cards', 'lessons'].flatMap((f) => documents(f, '.mdx')).flatMap(piecesOf),
   ...documents('terms', '.md').flatMap(piecesOf),
   ...filesIn('content', '.json').flatMap((file) =>
-    strings(JSON.parse(readFileSync(file, 'utf8'))).filter(([path]) => !vocabulary.test(path)).map(([where, text]) => ({ file, where, text }))),
+    strings(JSON.parse(readFileSync(file, 'utf8'))).filter(([path]) => !vocabulary.test(path) && !unread.test(path)).map(([where, text]) => ({ file, where, text }))),
 ];
