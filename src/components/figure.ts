@@ -14,6 +14,10 @@ import threeCuts from '#content/drawings/three-cuts.json';
 import union from '#content/drawings/union.json';
 import vibration from '#content/drawings/vibration.json';
 import weather from '#content/drawings/weather.json';
+import basket from '#content/drawings/basket.json';
+import sawParts from '#content/drawings/saw-parts.json';
+import site from '#content/drawings/site.json';
+import treeSigns from '#content/drawings/tree-signs.json';
 import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 
 type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
@@ -21,6 +25,7 @@ type Words = { title: string; views: Readonly<Record<string, string>>; labels: R
 const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<string, number>> }>> = {
   'approach-distance': { words: approachDistance, tall: { side: 0.72 } },
   'bar-length': { words: barLength, tall: { section: 0.62, above: 0.5 } },
+  basket: { words: basket, tall: { along: 0.84 } },
   bending: { words: bending, tall: { sides: 0.8 } },
   'fuel-mix': { words: fuelMix, tall: { cans: 0.6 } },
   noise: { words: noise, tall: { day: 0.66 } },
@@ -29,8 +34,11 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   'final-cut': { words: finalCut, tall: { side: 0.72, section: 0.6, plan: 0.62 } },
   'line-clearance': { words: lineClearance, tall: { side: 0.8 } },
   reduction: { words: reduction, tall: { side: 0.64 } },
+  'saw-parts': { words: sawParts, tall: { chain: 0.56, hoses: 0.56 } },
+  site: { words: site, tall: { plan: 0.74, crew: 0.74, road: 0.7, help: 0.62, fuel: 0.54 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
+  'tree-signs': { words: treeSigns, tall: { before: 0.95, after: 0.95 } },
   union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72, codominant: 0.72 } },
   vibration: { words: vibration, tall: { day: 0.66 } },
   weather: { words: weather, tall: { wind: 0.6, air: 0.6 } },

@@ -107,7 +107,7 @@ export const piecesOf = (doc: Document): Piece[] => {
   const { text, tags } = readBody(doc.body);
   return [
     ...strings(doc.front).filter(([path]) => !unread.test(path)).map(([where, t]) => ({ file: doc.file, where, text: t })),
-    ...text.split(/\n{2,}|\n(?=- )/).filter((t) => t.trim()).map((t) => ({ file: doc.file, where: 'text', text: t.trim() })),
+    ...text.split(/\n{2,}|\n(?=- |\d+\. )/).filter((t) => t.trim()).map((t) => ({ file: doc.file, where: 'text', text: t.trim().replace(/^\d+\. /gm, '') })),
     ...tags.flatMap(({ name, attributes }) =>
       Object.entries(attributes)
         .filter((pair): pair is [string, string] => typeof pair[1] === 'string' && !silent.has(pair[0]) && pair[1] !== '')
