@@ -26,7 +26,8 @@ document.addEventListener('click', (event) => {
 });
 document.addEventListener('keydown', (event) => {
   const typing = (event.target as Element).closest('input:not([type="radio"]), textarea, select, [contenteditable]');
-  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || typing) return;
+  // A field that has just been closed away may keep the focus for a moment.
+  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || typing?.checkVisibility()) return;
   event.preventDefault();
   void openSearch();
 });

@@ -30,6 +30,13 @@ const dialog = make(
   results,
 );
 
+/** Shows `views`; whoever stood on a result keeps standing on it, or is put back to the field where it is gone. */
+const replace = (views: HTMLElement[]) => {
+  const stood = document.activeElement?.closest<HTMLAnchorElement>('.search-results a')?.href;
+  results.replaceChildren(...views);
+  if (stood) (links().find(({ href }) => href === stood) ?? input).focus();
+};
+
 const draw = (query: string, hits: Hit[], finished: boolean) => {
   const { units, ruleSet } = settings();
   const entries = units === 'metric' ? index : index.map((entry) => ({ ...entry, s: entry.i ?? entry.s }));
@@ -39,7 +46,7 @@ const draw = (query: string, hits: Hit[], finished: boolean) => {
   const quick = quickAnswer(query, units, { ruleSet, ownDistance: own() });
   const views = [quick ? answerView(quick) : null, ...groupsView(groups)];
   if (finished && count === 0 && !quick) views.push(nothingView(query, near(query, entries)));
-  results.replaceChildren(...views.filter((view) => view !== null));
+  replace(views.filter((view) => view !== null));
   if (finished) {
     status.textContent = [
       count === 1 ? words.foundOne : count > 0 ? fill(words.found, { count }) : '',
