@@ -5,7 +5,9 @@ import crownShare from '#content/drawings/crown-share.json';
 import finalCut from '#content/drawings/final-cut.json';
 import bending from '#content/drawings/bending.json';
 import fuelMix from '#content/drawings/fuel-mix.json';
+import node from '#content/drawings/node.json';
 import noise from '#content/drawings/noise.json';
+import palm from '#content/drawings/palm.json';
 import poleLoad from '#content/drawings/pole-load.json';
 import lineClearance from '#content/drawings/line-clearance.json';
 import reduction from '#content/drawings/reduction.json';
@@ -28,6 +30,8 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   basket: { words: basket, tall: { along: 0.84 } },
   bending: { words: bending, tall: { sides: 0.8 } },
   'fuel-mix': { words: fuelMix, tall: { cans: 0.6 } },
+  node: { words: node, tall: { cuts: 0.62 } },
+  palm: { words: palm, tall: { line: 0.74 } },
   noise: { words: noise, tall: { day: 0.66 } },
   'pole-load': { words: poleLoad, tall: { side: 0.72 } },
   'crown-share': { words: crownShare, tall: { section: 0.56 } },

@@ -3,6 +3,10 @@ import { figureOf } from '#components/figure.ts';
 import { holds, type Held } from '#drawings/bending/faces.ts';
 import { Drawing as Bending } from '#drawings/bending/Drawing.tsx';
 import { geometry as bending } from '#drawings/bending/geometry.ts';
+import { Drawing as Node } from '#drawings/node/Drawing.tsx';
+import { geometry as node } from '#drawings/node/geometry.ts';
+import { Drawing as Palm } from '#drawings/palm/Drawing.tsx';
+import { geometry as palm } from '#drawings/palm/geometry.ts';
 import { Drawing as ThreeCuts } from '#drawings/three-cuts/Drawing.tsx';
 import { geometry as threeCuts } from '#drawings/three-cuts/geometry.ts';
 import { Drawing as Union } from '#drawings/union/Drawing.tsx';
@@ -74,6 +78,33 @@ describe('three cuts, drawn', () => {
     expect(undercut!.y).toBeGreaterThan(release!.y);
     expect(release!.x).toBeLessThan(undercut!.x);
     expect(last!.x).toBeLessThan(release!.x);
+  });
+});
+
+describe('node and palm, drawn', () => {
+  it('are clean, their labels apart', () => {
+    for (const at of boxes) {
+      for (const [id, placed] of [['node', node({ face: 'cuts', labels: labelsOf('node', 'cuts') }, at)], ['palm', palm({ face: 'line', labels: labelsOf('palm', 'line') }, at)]] as const) {
+        expectDrawn(placed);
+        expect(overlaps(placed), `${id} ${at.width}`).toEqual([]);
+      }
+    }
+    expectSvg(<Node id="n" face="cuts" box={box!} words={wordsOf('node', 'cuts')} />, wordsOf('node', 'cuts'));
+    expectSvg(<Palm id="p" face="line" box={box!} words={wordsOf('palm', 'line')} />, wordsOf('palm', 'line'));
+  });
+
+  it('the right cut slants down from the bud, and lies nearer to it than the one too far out', () => {
+    const placed = node({ face: 'cuts', labels: labelsOf('node', 'cuts') }, box!);
+    const [[bx, by], [ax, ay]] = pointsOf(pathsOf(placed, 'cut')[0]!) as unknown as [[number, number], [number, number]];
+    expect(bx).toBeGreaterThan(ax);
+    expect(by).toBeLessThan(ay);
+    const [far] = pathsOf(placed, 'othercut').map((d) => pointsOf(d)[0]![1]);
+    expect(far).toBeLessThan(by);
+  });
+
+  it('the palm’s line is level', () => {
+    const [[, from], [, to]] = pointsOf(pathsOf(palm({ face: 'line', labels: labelsOf('palm', 'line') }, box!), 'limit')[0]!) as unknown as [[number, number], [number, number]];
+    expect(from).toBe(to);
   });
 });
 
