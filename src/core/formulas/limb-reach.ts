@@ -20,9 +20,8 @@ const releases = Array.from({ length: 91 }, (_, i) => ({ angle: i * 2 - 90, s: s
 /** What lies between the angles looked at can add less than this, in limb lengths; found 0.0002. */
 const gridAllowance = 0.001;
 
-/** The furthest the middle can be from plumb in the turn, no lower than `height`, in limb lengths. */
+/** The furthest the middle can be from plumb in the turn, no lower than `height` (never over where it starts), in limb lengths. */
 const turning = (angle: number, height: number): number => {
-  if (height > sin(angle) / 2) return 0;
   if (height > 0) return Math.sqrt(1 / 4 - height * height);
   return angle >= 0 ? 1 / 2 : cos(angle) / 2;
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { door, nearNames } from '#core/facts/door.ts';
+import { door, nearNames, rangeDoor } from '#core/facts/door.ts';
 
 const open = door('things', { 'angle-limit': { value: 60 }, 'angle-low': { value: -30 }, span: { value: [1, 2] } });
 
@@ -14,6 +14,15 @@ describe('the door to a topic', () => {
   });
   it('will not make one number of a range', () => {
     expect(() => open('span')).toThrow('things.span is a range, not one number');
+  });
+});
+
+describe('the door to ranges', () => {
+  const range = rangeDoor('things', { 'angle-limit': { value: 60 }, span: { value: [1, 2] } });
+  it('hands out both ends, and nothing else', () => {
+    expect(range('span')).toEqual([1, 2]);
+    expect(() => range('angle-limit')).toThrow('shared/values/things.json has no range "angle-limit"');
+    expect(() => range('xyz' as never)).toThrow('has no range "xyz"');
   });
 });
 

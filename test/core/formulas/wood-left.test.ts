@@ -21,6 +21,9 @@ describe('section of the wood left, against handbook properties of the circle an
 });
 
 describe('depth of the release cut', () => {
+  it('no moment: it may be cut to the end', () => {
+    for (const first of [0, 10, 25, 40]) expect(releaseDepth(0, 100, first, 40)).toBeCloseTo(100 - first, 3);
+  });
   it('the wood left is at its strength there, and under it before', () => {
     const depth = releaseDepth(300, 100, 25, 40);
     expect(stressLeft(300, woodLeft(100, 25, depth)) / 40).toBeCloseTo(1, 3);

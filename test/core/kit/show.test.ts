@@ -117,6 +117,7 @@ describe('a figure inside a working', () => {
     expect(plain(showFine(m, -0.126, 'metric'))).toBe('−0.13 m');
     expect(plain(showFine({ unit: 'mm' }, 100, 'metric'))).toBe('100 mm');
     expect(plain(showFine({ unit: 'MPa' }, 10, 'metric'))).toBe('10 MPa');
+    expect(plain(showFine({ unit: 'MPa' }, 10, 'imperial'))).toBe('1450 psi'); // 1450.38
     expect(plain(showFine({ unit: 'deg' }, 60, 'metric'))).toBe('60°');
     expect(plain(showFine({ unit: 'ratio' }, 1 / 3, 'metric'))).toBe('0.333');
   });
