@@ -8,6 +8,7 @@ import { budgetOf, hasBudget, weigh } from '../browser/weigh.ts';
 import { DIST, pagesOf } from '../site/built.ts';
 import { buildCost } from './build.ts';
 import { ALLOWED, drag } from './drag.ts';
+import { evaluationCost, manyFalls } from './falls.ts';
 
 let missed = 0;
 const say = (what: string, got: string, limit: string, good: boolean) => {
@@ -36,6 +37,13 @@ await browser.close();
 say('a bare text change (the floor), median', `${floor.toFixed(1)} ms`, '', true);
 say(`moves painted within ${(floor + ALLOWED).toFixed(1)} ms, of ${moves}`, `${(100 * share).toFixed(1)} %`, '98 % at least', share >= 0.98);
 say('the slowest move', `${worst.toFixed(1)} ms`, '', true);
+
+console.log('\nDrop zone');
+const cost = evaluationCost();
+say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core at most', cost < 4);
+const { place, beyond, count } = manyFalls();
+say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
+say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
 
 console.log('\nA clean build');
 const { seconds, bytes } = buildCost();

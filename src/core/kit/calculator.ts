@@ -106,6 +106,14 @@ export type Computed<Output extends string = string> =
 
 export type InputProblem = { input: string; problem: string; values: Values };
 
+/** The ends of an output over a tolerance box, and the inputs (those that differ from the figures as entered) at the end that protects. */
+export type Range = { low: number; high: number; at: { readonly [input: string]: number } };
+/**
+ * `findings`: what its findings say at their worst in the box, for those that do not go by the figures as entered alone.
+ * `beyond`: a part of the box lies outside the method.
+ */
+export type Ranges = { outputs: { readonly [output: string]: Range }; findings: (RawFinding | false)[]; beyond: { kind: 'outside'; limit: string; values: Values } | null };
+
 /**
  * An error that several quantities share, as when one eye judged them all: a common factor on top of each one's own.
  * Common only while all were got in the same way; otherwise each bears it alone.
@@ -132,6 +140,11 @@ export type Calculator<
   /** Problems between inputs: "the shortest is longer than the longest". */
   relate: (inputs: InputsOf<I>) => InputProblem[];
   compute: (inputs: InputsOf<I>) => Computed<keyof O & string>;
+  /**
+   * For outputs that are themselves the worst of many cases: their ends over the box, found in one search of their own
+   * instead of corner by corner. `ends`: what each uncertain input may be. Outputs it leaves out are worked as others.
+   */
+  ranges?: (inputs: InputsOf<I>, ends: { readonly [K in keyof I]?: readonly [number, number] }) => Ranges;
 };
 // A list of calculators of different shapes cannot be typed more closely than this.
 export type AnyCalculator = Calculator<any, any>;

@@ -3,7 +3,7 @@
  * allow and the end of it that protects; `outside`; or problems at named inputs. Nothing else, and never NaN.
  */
 import type {
-  AnyCalculator, AnyOutput, Computed, Got, GotSet, InputProblem, Level, Values,
+  AnyCalculator, AnyOutput, Computed, Got, GotSet, InputProblem, Level, Protects, Range, RawFinding, Values,
 } from './calculator.ts';
 import { checkInputs } from './problems.ts';
 import { atCorner, type Corner, cornersOf, middle, turningPoints, variablesOf, type Variable } from './tolerance.ts';
@@ -133,6 +133,15 @@ const workOut = (
   return { figure: { ...range, planOn, planAt: ends[0] as Inputs }, ends, beyond: unsaid };
 };
 
+/** An output whose ends the calculator has found by itself. */
+const ranged = ({ low, high, at }: Range, inputs: Inputs, { protects }: AnyOutput & { protects?: Protects }, nominal: number | string | null): Worked => {
+  const there: Inputs = { ...inputs, ...at };
+  if (typeof nominal !== 'number') return { figure: null, ends: [there], beyond: null };
+  const range = { value: nominal, low: Math.min(low, nominal), high: Math.max(high, nominal) };
+  const planOn = protects === 'up' ? range.high : range.low;
+  return { figure: { ...range, planOn, planAt: there }, ends: [there], beyond: null };
+};
+
 const same = (a: Inputs[string] | undefined, b: Inputs[string] | undefined): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** What the guesses add: the inputs that moved, and the figure to plan on. */
@@ -174,9 +183,11 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
 
   const outputs: { [name: string]: Quantity | Choice | null } = {};
   const ends: { [name: string]: Inputs[] } = {};
-  let beyond: Outside | null = null;
+  const own = calculator.ranges?.(inputs, Object.fromEntries(variables.map((v) => [v.name, [v.low, v.high] as const])));
+  let beyond: Outside | null = own?.beyond ?? null;
   for (const [name, output] of Object.entries(calculator.outputs as { [name: string]: AnyOutput })) {
-    const worked = workOut(run, variables, name, output, nominal.outputs[name] ?? null);
+    const range = own?.outputs[name];
+    const worked = range ? ranged(range, inputs, output, nominal.outputs[name] ?? null) : workOut(run, variables, name, output, nominal.outputs[name] ?? null);
     if ('kind' in worked) return { ...worked };
     outputs[name] = worked.figure;
     ends[name] = worked.ends;
@@ -186,11 +197,11 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   const findings: Finding[] = [];
   for (const [id, { level, at }] of Object.entries(calculator.findings as AnyCalculator['findings'])) {
     const decide =
-      at === undefined ? []
+      at === undefined || own ? []
       : typeof at === 'string' ? (ends[at] as Inputs[]).map((there) => calculator.compute(there) as Computed)
       : cornersOf(variables, at, 'high').map((corner) => run(corner).computed);
     const [entered, ...worse] = [nominal, ...decide].map((c) => (c.kind === 'answer' ? c.findings.find((f) => f.id === id) : undefined));
-    const found = worse.find((f) => f !== undefined) ?? entered;
+    const found = (own?.findings.find((f) => f !== false && f.id === id) as RawFinding | undefined) ?? worse.find((f) => f !== undefined) ?? entered;
     if (found) findings.push({ id, level, values: found.values ?? {}, guess: entered === undefined });
   }
   if (beyond) findings.push({ id: beyondGuess, level: 'caution', values: beyond.values, guess: true });

@@ -1,0 +1,24 @@
+/** Drop zone: what one evaluation costs with tolerances on, and 2,000 falls against a rigid-body engine. */
+import { dropZone } from '#core/calculators/drop-zone.ts';
+import { evaluate } from '#core/kit/outcome.ts';
+import { exampleOf } from '#core/registry.ts';
+import { compareFalls } from '../core/formulas/fall-cases.ts';
+
+/** Processor time, ms, of one evaluation of the example as judged, standing on each side; the dearest. */
+export const evaluationCost = (): number => {
+  const costs = ['beside', 'stemSide', 'tipSide'].map((standing) => {
+    const given = { ...exampleOf(dropZone), standing, standOff: 4 };
+    for (let k = 0; k < 50; k++) evaluate(dropZone, given, 'judged');
+    const runs = 200;
+    const before = process.cpuUsage().user;
+    for (let k = 0; k < runs; k++) evaluate(dropZone, given, 'judged');
+    return (process.cpuUsage().user - before) / 1000 / runs;
+  });
+  return Math.max(...costs);
+};
+
+/** The worst of 2,000: place of the first touch, share of the length; how many lie beyond the envelope. */
+export const manyFalls = (): { place: number; beyond: number; count: number } => {
+  const falls = compareFalls(2000, 41);
+  return { place: Math.max(...falls.map((f) => f.place)), beyond: falls.filter((f) => f.beyond > 0.001).length, count: falls.length };
+};
