@@ -33,6 +33,7 @@ const entries = async (): Promise<Entry[]> => {
     ...[{ a: '/tables/approach-distances/', ...words.tables.approach }, { a: '/tables/qualified-workers/', ...words.tables.qualified }]
       .map(({ a, title, also, summary }): Entry => ({ k: 'table', t: title, a: address(a), o: also, ...line(summary) })),
     ...tablePages.map((page): Entry => ({ k: 'table', t: page.title, a: address(`/tables/${page.id}/`), o: page.also, ...line(page.summary) })),
+    { k: 'page', t: words.urgent.title, a: address('/urgent/'), o: words.urgent.also, s: words.urgent.description },
     { k: 'page', t: words.places.sources, a: address('/sources/') },
     { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },
   ];
