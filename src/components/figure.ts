@@ -12,6 +12,7 @@ import poleLoad from '#content/drawings/pole-load.json';
 import lineClearance from '#content/drawings/line-clearance.json';
 import reduction from '#content/drawings/reduction.json';
 import stance from '#content/drawings/stance.json';
+import stepVoltage from '#content/drawings/step-voltage.json';
 import threeCuts from '#content/drawings/three-cuts.json';
 import union from '#content/drawings/union.json';
 import vibration from '#content/drawings/vibration.json';
@@ -41,6 +42,7 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   'saw-parts': { words: sawParts, tall: { chain: 0.56, hoses: 0.56 } },
   site: { words: site, tall: { plan: 0.74, crew: 0.74, road: 0.7, help: 0.62, fuel: 0.54 } },
   stance: { words: stance, tall: { side: 0.72, plan: 0.55 } },
+  'step-voltage': { words: stepVoltage, tall: { above: 0.66 } },
   'three-cuts': { words: threeCuts, tall: { side: 0.64 } },
   'tree-signs': { words: treeSigns, tall: { before: 0.95, after: 0.95 } },
   union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72, codominant: 0.72 } },
