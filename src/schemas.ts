@@ -134,9 +134,9 @@ export const tablePage = z.strictObject({
   sources: z.array(id).default([]),
 });
 
-/** `content/handbook.json`: the parts and the order of the chapters. */
+/** `content/handbook.json`: the parts, and in each the order of its calculators and chapters. */
 export const handbook = z.strictObject({
-  parts: z.array(z.strictObject({ id, title: text, chapters: z.array(id) })),
+  parts: z.array(z.strictObject({ id, title: text, calculators: z.array(id).default([]), chapters: z.array(id) })),
 });
 
 const bandTable = z.strictObject({

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { calculator, evaluate, example } from '#core/registry.ts';
 import { chapter as schema, handbook, term as termSchema } from '#src/schemas.ts';
@@ -29,6 +29,9 @@ const cutting = parts.filter((p) => ['cutting', 'pruning'].includes(p.id)).flatM
 describe('The handbook', () => {
   it('lists every chapter once, and none that is not there', () =>
     expect(parts.flatMap((p) => p.chapters).sort()).toEqual(chapters.map((c) => c.slug).sort()));
+
+  it('lists every calculator once, and none that is not there', () =>
+    expect(parts.flatMap((p) => p.calculators).sort()).toEqual(readdirSync('content/calculators').map((file) => file.replace(/\.mdx$/, '')).sort()));
 
   it('has chapters on cutting and pruning', () => expect(cutting.length).toBeGreaterThanOrEqual(2));
 });
