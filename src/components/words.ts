@@ -2,6 +2,8 @@
  * Words with facts in them: `{topic.key}` becomes a token that the page renders with its mark. Names without a dot
  * (`{cutHeight}`) stay: they are filled with the reader's figures. The same code serves frontmatter, terms and labels.
  */
+import words from '#content/interface.json';
+import { allSpecies } from '#core/facts/species.ts';
 import type { CalculatorWords } from '../schemas.ts';
 import { address } from './address.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
@@ -16,6 +18,7 @@ export const calculatorTitle = (id: string): string => {
   return title;
 };
 
+const frame = words.calculator;
 const placeholder = /\{([a-z0-9-]+\.[a-z0-9-]+)\}/g;
 
 /** `{=metric|imperial|id|mark|says}`: what an island needs to show a fact without carrying the facts. */
@@ -36,6 +39,13 @@ const deep = <T>(value: T): T => {
   if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, deep(v)])) as T;
   return value;
 };
+
+/** What the choices of a tree are called: common name, then the botanical one, in order of the common names. */
+export const speciesNames = (): Record<string, string> =>
+  Object.fromEntries([
+    ['unknown', frame.unknownSpecies],
+    ...[...allSpecies].sort((a, b) => a.common.localeCompare(b.common, 'en')).map(({ id, common, botanical }) => [id, `${common} (${botanical})`]),
+  ]);
 
 /** What an island is handed by its page: its words, facts filled in, and where the handbook lies. */
 export const islandProps = (frontmatter: CalculatorWords) => {

@@ -3,6 +3,8 @@ import { approachDistance } from './calculators/approach-distance.ts';
 import { barLength } from './calculators/bar-length.ts';
 import { crownShare } from './calculators/crown-share.ts';
 import { finalCut } from './calculators/final-cut.ts';
+import { height } from './calculators/height.ts';
+import { limbWeight } from './calculators/limb-weight.ts';
 import { lineClearance } from './calculators/line-clearance.ts';
 import { reduction } from './calculators/reduction.ts';
 import { stance } from './calculators/stance.ts';
@@ -16,7 +18,7 @@ import { evaluate as evaluateOne, type Inputs, type Outcome } from './kit/outcom
 
 /** In handbook order. */
 export const calculators: readonly AnyCalculator[] = [
-  stance, barLength, reduction, finalCut, crownShare, approachDistance, lineClearance, poleLoad, vibration, noise, fuelMix, weather,
+  stance, barLength, reduction, limbWeight, height, finalCut, crownShare, approachDistance, lineClearance, poleLoad, vibration, noise, fuelMix, weather,
 ];
 
 export const calculator = (id: string): AnyCalculator | undefined => calculators.find((c) => c.id === id);

@@ -1,6 +1,7 @@
 /** The body of every calculator page: answer and drawing in view, inputs, findings, working, links. */
 import type { ComponentChildren } from 'preact';
 import { calculator as frame, settings as settingWords } from '#content/interface.json';
+import type { Inputs } from '#core/kit/outcome.ts';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText, type Step } from './Field.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
@@ -19,6 +20,10 @@ type Props = IslandProps & {
   wire?: boolean;
   /** Usual values to choose from beside typing, by input. */
   steps?: Readonly<Record<string, readonly Step[]>>;
+  /** Whether a field is shown, as the others stand; all, unless said. */
+  shows?: (name: string, inputs: Inputs) => boolean;
+  /** What helps to fill a field, as a measuring instrument would. */
+  aid?: (name: string) => ComponentChildren;
   /** What stands after the working: what this calculator keeps. */
   after?: ComponentChildren;
 };
@@ -40,7 +45,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
   </div>
 );
 
-export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, after }: Props) => {
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, aid, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good } = state;
   const described = good
@@ -69,7 +74,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
         <h2>{frame.inputs}</h2>
         {wire && <Wire base={base} titles={titles} />}
         <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-          {Object.keys(state.calculator.inputs).map((name) => <Field key={name} speaker={speaker} state={state} name={name} steps={steps[name]} />)}
+          {Object.keys(state.calculator.inputs).filter((name) => shows(name, state.inputs)).map((name) => <Field key={name} speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />)}
         </form>
         {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
         {!state.predicts && (

@@ -1,8 +1,10 @@
 /** One input: label, hint, the figure with its unit, how it was got, and what is wrong with it. */
+import type { ComponentChildren } from 'preact';
 import { calculator as frame, problems as problemWords } from '#content/interface.json';
 import type { AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
 import { fieldText, showValue } from '#core/kit/show.ts';
 import { faceOf } from '#core/kit/units.ts';
+import { Choice, fewest } from './Choice.tsx';
 import { asksGot } from './fields.ts';
 import { plain, Say, type Speaker } from './Say.tsx';
 import type { CalculatorState } from './useCalculator.ts';
@@ -23,7 +25,7 @@ export const problemText = (speaker: Speaker, state: CalculatorState, problem: I
   return plain(speaker, filled, problem.values, state.system);
 };
 
-type Part = { speaker: Speaker; state: CalculatorState; name: string };
+export type Part = { speaker: Speaker; state: CalculatorState; name: string };
 /** A usual value: the text it puts in the field, and how it is called. */
 export type Step = { text: string; label: string };
 
@@ -53,28 +55,6 @@ const Got = ({ state, name, hint }: Part & { hint: string }) => {
         </label>
       ))}
     </fieldset>
-  );
-};
-
-const Choice = ({ speaker, state, name, options }: Part & { options: readonly string[] }) => {
-  const words = speaker.words.inputs[name];
-  const chosen = state.fields[name]?.text;
-  if (options.length > 5) {
-    return (
-      <select id={`in-${name}`} value={chosen} onChange={(e) => state.setText(name, e.currentTarget.value)}>
-        {options.map((option) => <option key={option} value={option} selected={option === chosen}>{words?.choices?.[option] ?? option}</option>)}
-      </select>
-    );
-  }
-  return (
-    <div class="choices">
-      {options.map((option) => (
-        <label key={option}>
-          <input type="radio" name={name} value={option} checked={option === chosen} onChange={() => state.setText(name, option)} />
-          <span>{words?.choices?.[option] ?? option}</span>
-        </label>
-      ))}
-    </div>
   );
 };
 
@@ -113,11 +93,12 @@ const Figure = ({ speaker, state, name, input, described }: Part & { input: Excl
   );
 };
 
-export const Field = ({ speaker, state, name, steps }: Part & { steps?: readonly Step[] | undefined }) => {
+/** `aid`: what helps to fill the field, as a measuring instrument would. */
+export const Field = ({ speaker, state, name, steps, aid }: Part & { steps?: readonly Step[] | undefined; aid?: ComponentChildren }) => {
   const input = speaker.calculator.inputs[name] as AnyInput;
   const words = speaker.words.inputs[name];
   const problem = state.outcome.kind === 'problems' ? state.outcome.problems.find((p) => p.input === name) : undefined;
-  const radios = input.kind === 'choice' && input.options.length <= 5;
+  const radios = input.kind === 'choice' && input.options.length <= fewest;
   const body = (
     <>
       {words?.hint && <p class="hint" id={`hint-${name}`}><Say speaker={speaker} text={words.hint} /></p>}
@@ -125,6 +106,7 @@ export const Field = ({ speaker, state, name, steps }: Part & { steps?: readonly
         {input.kind === 'choice'
           ? <Choice speaker={speaker} state={state} name={name} options={input.options} />
           : <Figure speaker={speaker} state={state} name={name} input={input} described={[words?.hint ? `hint-${name}` : '', `error-${name}`].join(' ').trim()} />}
+        {aid}
         {steps && <Steps state={state} name={name} steps={steps} label={`${words?.label}: ${frame.steps}`} />}
       </div>
       <div id={`error-${name}`} aria-live="polite">
