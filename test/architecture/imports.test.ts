@@ -35,10 +35,11 @@ const rules: { [name: string]: Rule } = {
     who: /^src\/build\//,
     may: [/^src\/build\//, /^node:/, /^(astro|vite|pagefind|sirv)(\/[a-z]+)?$/, /^src\/worker\/messages\.ts$/],
   },
-  'components, layouts, pages: core, drawings, content, device': {
+  // Pages are made at build and print the tables of shared/ as they stand.
+  'components, layouts, pages: core, drawings, content, device, shared': {
     who: /^src\/(components|layouts|pages)\//,
     may: [
-      /^src\/(components|layouts|core|drawings|device|styles|schemas\.ts|worker\/(register|notice|keeping)\.ts)/, /^content\//, /^astro(:[a-z]+|\/zod)?$/,
+      /^src\/(components|layouts|core|drawings|device|styles|schemas\.ts|worker\/(register|notice|keeping)\.ts)/, /^(content|shared)\//, /^astro(:[a-z]+|\/zod)?$/,
       /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/,
     ],
   },

@@ -3,7 +3,6 @@
  * bags. Px of the box throughout but for the length.
  */
 import type { limbWeight } from '#core/calculators/limb-weight.ts';
-import { everyday } from '#core/facts/everyday.ts';
 import type { InputsOf } from '#core/kit/calculator.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
 import { planOn, said } from '../kit/figures.ts';
@@ -19,6 +18,12 @@ import { polygon } from '../kit/path.ts';
 export type Face = 'side';
 export type Inputs = InputsOf<(typeof limbWeight)['inputs']>;
 export type Move = { length: number };
+
+/** The bag that the weight is compared with, kg, as the finding says it. */
+const bagOf = (outcome: Outcome): number => {
+  const compare = outcome.kind === 'answer' ? outcome.findings.find((f) => f.id === 'compare') : undefined;
+  return typeof compare?.values['bag'] === 'number' ? compare.values['bag'] : 1;
+};
 
 const thickest = 62;
 const bag = { width: 17, height: 12, most: 40 };
@@ -38,7 +43,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   const weight = planOn(outcome, 'weight');
   const figures: Figures = {
     length: said('m', length),
-    bag: said('kg', everyday('cement-bag')),
+    bag: said('kg', bagOf(outcome)),
     ...(buttDiameter === null ? {} : { buttDiameter: said('mm', buttDiameter) }),
     ...(midDiameter === null ? {} : { midDiameter: said('mm', midDiameter) }),
     ...(tipDiameter === null ? {} : { tipDiameter: said('mm', tipDiameter) }),
@@ -60,7 +65,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   s.asks.push({ text: text('length'), at: long.middle, places: ['below'], gap: 4, leader: false });
 
   // The weight in bags; the last one as full as it is.
-  const bags = weight === null ? 0 : Math.min(bag.most, weight / everyday('cement-bag'));
+  const bags = weight === null ? 0 : Math.min(bag.most, weight / bagOf(outcome));
   const row = Math.floor((box.width - 40) / bag.width);
   const floor = box.height - 26;
   for (let i = 0; i < bags; i += 1) {
