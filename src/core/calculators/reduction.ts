@@ -22,7 +22,10 @@ export const reduction = defineCalculator({
     furtherLaterals: optionalList('mm', further),
   },
   // One eye judged both: what it adds to one it adds to the other, and the ratio does not feel it.
-  shared: { eye: { inputs: ['parentDiameter', 'lateralDiameter'], judged: 0.2, measured: 0 } },
+  shared: {
+    eye: { inputs: ['parentDiameter', 'lateralDiameter'], judged: 0.2, measured: 0 },
+    furtherEye: { inputs: ['furtherLimbs', 'furtherLaterals'], judged: 0.2, measured: 0 },
+  },
   outputs: {
     cutBackTo: {
       kind: 'choice', options: [...places, 'none'],

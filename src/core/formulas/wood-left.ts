@@ -49,7 +49,6 @@ export const releaseDepth = (momentSize: number, diameter: number, first: number
   for (let i = 0; i < 60 && b - a > least; i++) {
     const depth = (a * right - b * left) / (right - left);
     const here = spare(depth);
-    if (Math.abs(here) <= needed * 1e-9) return depth;
     if (here > 0) {
       a = depth;
       left = here;

@@ -115,7 +115,7 @@ export type Range = { low: number; high: number; at: { readonly [input: string]:
 export type Ranges = { outputs: { readonly [output: string]: Range }; findings: (RawFinding | false)[]; beyond: { kind: 'outside'; limit: string; values: Values } | null };
 
 /**
- * An error that several quantities share, as when one eye judged them all: a common factor on top of each one's own.
+ * An error that several quantities or lists share, as when one eye judged them all: a common factor on top of each one's own.
  * Common only while all were got in the same way; otherwise each bears it alone.
  */
 export type SharedError<Name extends string = string> = { inputs: readonly Name[]; judged: number; measured: number };

@@ -173,7 +173,7 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
     const key = variables.map((v) => corner[v.name]).join();
     const before = known.get(key);
     if (before) return before;
-    const there = atCorner(calculator, variables, inputs, corner, gotOf);
+    const there = atCorner(calculator, variables, inputs, corner);
     const result = { inputs: there, computed: calculator.compute(there) as Computed };
     known.set(key, result);
     return result;

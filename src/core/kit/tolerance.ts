@@ -5,8 +5,8 @@
 import type { AnyCalculator, AnyInput, Got, Move, SharedError, Tolerance } from './calculator.ts';
 import type { Inputs } from './outcome.ts';
 
-/** `own`: the value itself. `list`: −1 to 1, all items together. `shared`: a factor on its inputs. */
-export type Variable = { name: string; kind: 'own' | 'list' | 'shared'; low: number; middle: number; high: number };
+/** `own`: the value itself. `list`: −1 to 1, all items together between their ends. `shared`: a factor on its inputs. */
+export type Variable = { name: string; kind: 'own' | 'list' | 'shared'; low: number; middle: number; high: number; items?: [number, number][] };
 export type Corner = { readonly [variable: string]: number };
 
 /** The tolerance that applies, or null for none. */
@@ -15,12 +15,15 @@ const toleranceOf = (input: AnyInput, got: Got): Tolerance | null => {
   return 'label' in input.tolerance ? input.tolerance.label : input.tolerance[got];
 };
 
-/** Both ends for a value, in its own unit, kept inside what is physically possible. */
-const endsOf = (input: Exclude<AnyInput, { kind: 'choice' }>, tolerance: Tolerance, value: number): [number, number] => {
+/**
+ * Both ends for a value, in its own unit, kept inside what is physically possible.
+ * @param more the share of an error that it would share with others, had they been got as it was
+ */
+const endsOf = (input: Exclude<AnyInput, { kind: 'choice' }>, tolerance: Tolerance, value: number, more: number): [number, number] => {
   const even = Math.max((tolerance.share ?? 0) * Math.abs(value), tolerance.least ?? 0);
   return [
-    Math.max(input.floor, value - (tolerance.minus ?? even)),
-    Math.min(input.ceiling, value + (tolerance.plus ?? even)),
+    Math.max(input.floor, value - (tolerance.minus ?? even)) * (1 - more),
+    Math.min(input.ceiling, (value + (tolerance.plus ?? even)) * (1 + more)),
   ];
 };
 
@@ -46,10 +49,10 @@ export const variablesOf = (calculator: AnyCalculator, inputs: Inputs, gotOf: (n
     if (tolerance === null || input.kind === 'choice' || value === null) continue;
     if (value === 0 && tolerance.sureAtZero) continue;
     if (input.kind === 'list') {
-      variables.push({ name, kind: 'list', low: -1, middle: 0, high: 1 });
+      const items = (value as readonly number[]).map((item) => endsOf(input, tolerance, item, more));
+      variables.push({ name, kind: 'list', low: -1, middle: 0, high: 1, items });
     } else {
-      const [from, to] = endsOf(input, tolerance, value as number);
-      const [low, high] = [from * (1 - more), Math.min(input.ceiling, to * (1 + more))];
+      const [low, high] = endsOf(input, tolerance, value as number, more);
       if (low < high) variables.push({ name, kind: 'own', low, middle: value as number, high });
     }
   }
@@ -59,26 +62,25 @@ export const variablesOf = (calculator: AnyCalculator, inputs: Inputs, gotOf: (n
 /** Every variable in its middle: the figures as entered. */
 export const middle = (variables: readonly Variable[]): Corner => Object.fromEntries(variables.map((v) => [v.name, v.middle]));
 
+const scaled = (value: Inputs[string] | undefined, by: number): Inputs[string] => {
+  if (typeof value === 'number') return value * by;
+  return Array.isArray(value) ? value.map((item: number) => item * by) : null;
+};
+
 /** The inputs at a corner of the box. */
-export const atCorner = (
-  calculator: AnyCalculator, variables: readonly Variable[], inputs: Inputs, corner: Corner, gotOf: (name: string) => Got,
-): Inputs => {
+export const atCorner = (calculator: AnyCalculator, variables: readonly Variable[], inputs: Inputs, corner: Corner): Inputs => {
   const at: { [name: string]: Inputs[string] } = { ...inputs };
-  for (const { name, kind } of variables) {
+  for (const { name, kind, items } of variables) {
     const place = corner[name] as number;
     if (kind === 'own') {
       at[name] = place;
     } else if (kind === 'list') {
-      const input = calculator.inputs[name] as Exclude<AnyInput, { kind: 'choice' }>;
-      const tolerance = toleranceOf(input, gotOf(name)) as Tolerance;
-      at[name] = (inputs[name] as readonly number[]).map((value) => {
-        const [low, high] = endsOf(input, tolerance, value);
+      at[name] = (inputs[name] as readonly number[]).map((value, i) => {
+        const [low, high] = (items as [number, number][])[i] as [number, number];
         return place < 0 ? value + (value - low) * place : value + (high - value) * place;
       });
     } else {
-      for (const input of (calculator.shared[name] as SharedError).inputs) {
-        if (at[input] !== null) at[input] = (at[input] as number) * place;
-      }
+      for (const input of (calculator.shared[name] as SharedError).inputs) at[input] = scaled(at[input], place);
     }
   }
   return at;

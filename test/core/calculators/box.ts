@@ -46,7 +46,7 @@ export const pointsOf = (calculator: AnyCalculator, inputs: Inputs, got: GotSet,
   const variables = variablesOf(calculator, inputs, gotOf(got));
   return Array.from({ length: count }, () => {
     const corner: Corner = Object.fromEntries(variables.map((v) => [v.name, v.low + (v.high - v.low) * place()]));
-    return atCorner(calculator, variables, inputs, corner, gotOf(got));
+    return atCorner(calculator, variables, inputs, corner);
   });
 };
 

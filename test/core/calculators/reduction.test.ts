@@ -50,6 +50,14 @@ describe('one eye judged both', () => {
   });
 });
 
+describe('one eye judged further laterals and their limbs', () => {
+  const further = (got: GotSet): Quantity => figure({ furtherLimbs: [90], furtherLaterals: [30] }, got, 'ratioSecond');
+  it('the same: it cancels while both were got alike, and no longer when one was measured', () => {
+    expect(further('judged').low).toBeCloseTo(27 / 99, 12);
+    expect(further({ furtherLaterals: 'measured' }).low).toBeCloseTo(28 / 118.8, 12);
+  });
+});
+
 describe('the wound', () => {
   it('a slanting cut is larger: at 45° by the root of two, square the round section itself', () => {
     // Round section of 90 mm: 6,361.7 mm²

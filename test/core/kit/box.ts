@@ -46,9 +46,10 @@ export const pointIn = (calculator: AnyCalculator, inputs: Inputs, got: GotSet, 
     entered.forEach((name, i) => {
       const input = calculator.inputs[name] as Exclude<AnyInput, { kind: 'choice' }>;
       const factor = 1 + (shares[i] as number) * (common ? together : placeBy(random));
-      const of = (point[name] as number) * factor;
       // A common factor is not held at the limits, as it is the eye that errs, not the thing.
-      point[name] = common ? of : Math.min(input.ceiling, of);
+      const of = (value: number): number => (common ? value * factor : Math.min(input.ceiling, value * factor));
+      const value = point[name];
+      point[name] = Array.isArray(value) ? value.map(of) : of(value as number);
     });
   }
   return point;

@@ -13,9 +13,9 @@ import { gotSets, inputsOf, validInputs } from './arbitrary.ts';
 import { pointIn } from './box.ts';
 
 const seed = Number(process.env['SEED'] ?? 60);
-const runs = Number(process.env['RUNS'] ?? 100);
+const runs = Number(process.env['RUNS'] ?? 60);
 /** Points of the box for each set of inputs. */
-const dense = 120;
+const dense = 100;
 
 const settings = (numRuns = runs) => ({ seed, numRuns });
 const randomFrom = (start: number) => {
@@ -80,7 +80,7 @@ const definition = (calculator: AnyCalculator): void => {
       else for (const name of Object.keys(at ?? {})) expect(movers).toContain(name);
     }
     for (const error of Object.values(calculator.shared as { [name: string]: SharedError })) {
-      for (const name of error.inputs) expect(calculator.inputs[name]?.kind).toBe('quantity');
+      for (const name of error.inputs) expect(['quantity', 'list']).toContain(calculator.inputs[name]?.kind);
     }
     if (typeof calculator.exampleGot !== 'string') for (const name of Object.keys(calculator.exampleGot)) expect(inputs).toContain(name);
   });
@@ -188,6 +188,11 @@ const bounds = (calculator: AnyCalculator): void => {
   });
 };
 
+const scaled = (value: Inputs[string] | undefined, by: number): Inputs[string] => {
+  if (Array.isArray(value)) return value.map((item: number) => item * by);
+  return typeof value === 'number' ? value * by : null;
+};
+
 /** An input's ways to be moved: itself, or all that share an error by a factor. */
 type Mover = { name: string; move: (inputs: Inputs, to: number) => Inputs };
 const moversOf = (calculator: AnyCalculator): Mover[] => [
@@ -195,13 +200,13 @@ const moversOf = (calculator: AnyCalculator): Mover[] => [
     if (input.kind === 'choice') return [];
     const reach = (to: number): number => input.min + to * (input.max - input.min);
     if (input.kind === 'quantity') return [{ name, move: (inputs, to) => ({ ...inputs, [name]: reach(to) }) }];
-    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: (inputs[name] as number[] | null)?.map((item) => item * (0.5 + to)) ?? null }) }];
+    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: scaled(inputs[name], 0.5 + to) }) }];
   }),
   ...Object.entries(calculator.shared as { [name: string]: SharedError }).map(([name, error]): Mover => ({
     name,
     move: (inputs, to) => ({
       ...inputs,
-      ...Object.fromEntries(error.inputs.filter((n) => inputs[n] !== null).map((n) => [n, (inputs[n] as number) * (0.75 + to / 2)])),
+      ...Object.fromEntries(error.inputs.map((n) => [n, scaled(inputs[n], 0.75 + to / 2)])),
     }),
   })),
 ];

@@ -75,8 +75,8 @@ describe('an error that inputs share', () => {
   });
   it('moves them together, and leaves out what was not entered', () => {
     const variables = variablesOf(pair, given, all('judged'));
-    expect(atCorner(pair, variables, given, { a: 22, eye: 1.2 }, all('judged'))).toEqual({ a: 22 * 1.2, b: 60, c: null });
-    expect(atCorner(pair, variables, { ...given, c: 10 }, { a: 20, eye: 0.5 }, all('judged'))).toEqual({ a: 10, b: 25, c: 5 });
+    expect(atCorner(pair, variables, given, { a: 22, eye: 1.2 })).toEqual({ a: 22 * 1.2, b: 60, c: null });
+    expect(atCorner(pair, variables, { ...given, c: 10 }, { a: 20, eye: 0.5 })).toEqual({ a: 10, b: 25, c: 5 });
   });
   it('none where both were measured, or exact', () => {
     expect(ends(variablesOf(pair, given, all('measured')))).toEqual({ a: [19, 20, 21] });
@@ -88,6 +88,31 @@ describe('an error that inputs share', () => {
     expect(aJudged).toEqual({ a: [expect.closeTo(14.4, 9), 20, expect.closeTo(26.4, 9)] });
     // b judged, with no tolerance of its own and a ceiling.
     expect(ends(variablesOf(pair, given, got({ a: 'exact' })))).toEqual({ b: [40, 50, 60] });
+  });
+});
+
+describe('an error that lists share', () => {
+  const lists: AnyCalculator = defineCalculator({
+    id: 'lists',
+    inputs: {
+      a: list('mm', { min: 0, max: 400, shortest: 1, longest: 3, example: [10], tolerance: guess({ share: 0.1 }, { least: 1 }) }),
+      b: list('mm', { min: 0, max: 400, shortest: 1, longest: 3, example: [10] }),
+    },
+    shared: { eye: { inputs: ['a', 'b'], judged: 0.2, measured: 0 } },
+    outputs: { x: { kind: 'quantity', unit: 'ratio', protects: 'up', moves: {} } },
+    lead: ['x'],
+    compute: () => answer({ x: 0 }),
+  });
+  const given = { a: [10, 20], b: [30, 40] };
+  it('is a factor on every item', () => {
+    const variables = variablesOf(lists, given, all('judged'));
+    expect(ends(variables)).toEqual({ a: [-1, 0, 1], eye: [0.8, 1, 1.2] });
+    expect(atCorner(lists, variables, given, { a: 1, eye: 1.2 })).toEqual({ a: [11 * 1.2, 22 * 1.2], b: [36, 48] });
+  });
+  it('got in different ways, each bears it alone', () => {
+    const variables = variablesOf(lists, given, (name) => (name === 'a' ? 'measured' : 'judged'));
+    expect(ends(variables)).toEqual({ a: [-1, 0, 1], b: [-1, 0, 1] });
+    expect(atCorner(lists, variables, given, { a: -1, b: 1 })).toEqual({ a: [9, 19], b: [36, 48] });
   });
 });
 
@@ -111,7 +136,7 @@ describe('corners', () => {
   });
   it('a list moves as one, each item by its own width', () => {
     const of = variablesOf(toy, inputs, all('judged')).filter((v) => v.name === 'several');
-    const at = (place: number) => atCorner(toy, of, inputs, { several: place }, all('judged'))['several'];
+    const at = (place: number) => atCorner(toy, of, inputs, { several: place })['several'];
     expect(at(1)).toEqual([15, 4]);
     expect(at(-1)).toEqual([5, 0]);
     expect(at(0.5)).toEqual([12.5, 3]);
