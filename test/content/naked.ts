@@ -8,7 +8,7 @@ const passes = [
   // The number of an item in a list.
   /^\d+\. (?=\S)/gm,
   /\b\d+ CFR [\d.]+(?:\([a-z0-9]+\))*/g,
-  /\b(?:EN |BS |AS |NZS |AS\/NZS |ANSI |IEC |EN ISO |BS EN )*(?:ISO|EN|BS|AS|NZS|ANSI|IEC|A300|Z133|NZECP|WAC|CFR|EDIS|DGUV Regel|FPL-GTR|GTR|CIR|HS)[ -]?[A-Z]?\d[\d.:/-]*(?:\([a-z0-9]+\))*/g,
+  /\b(?:EN |BS |AS |NZS |AS\/NZS |ANSI |IEC |EN ISO |BS EN )*(?:ISO|EN|BS|AS|NZS|ANSI|ASTM|IEC|A300|Z133|NZECP|WAC|CFR|EDIS|DGUV Regel|FPL-GTR|GTR|CIR|HS)[ -]?[A-Z]?\d[\d.:/-]*(?:\([a-z0-9]+\))*/g,
   /\b(?:[Ss]ection|[Cc]lause|[Tt]able|[Ff]igure|[Aa]rticle|[Pp]aragraph|[Cc]hapter|[Pp]age|[Rr]egulation|[Ss]chedule) [A-Z]?-?\d[\d.-]*[a-z]?(?:\([a-z0-9]+\))*/g,
   /\bA4\b|\bA\(8\)/g,
   /https?:\/\/\S+/g,
