@@ -75,7 +75,7 @@ const Figure = ({ speaker, state, name, input, described }: Part & { input: Excl
           aria-describedby={described}
           onInput={(e) => state.setText(name, e.currentTarget.value)}
         />
-        {symbol && <span class="unit">{symbol}</span>}
+        {symbol !== '' && <span class="unit">{symbol}</span>}
       </span>
       {input.girth && (
         <fieldset class="got">
