@@ -15,7 +15,7 @@ const chain: Picture<Face> = (view, box) => {
   const say = (name: string) => same(word(view.labels, name));
   const p = (x: number, y: number) => s.at(x, y);
   s.draw({ mark: 'head', d: polygon([p(0.1, 1.7), p(2.2, 1.9), p(2.2, 3.9), p(0.1, 4.1)]) });
-  // The bar, and the chain round it: tight on top, hanging a little below.
+  // The bar, and the chain round it: drawn a little off it so that it can be seen.
   const blade = pen();
   blade.moveTo(...p(2.2, 3.5));
   blade.lineTo(...p(8.3, 3.4));
@@ -23,14 +23,14 @@ const chain: Picture<Face> = (view, box) => {
   blade.lineTo(...p(2.2, 2.1));
   blade.closePath();
   s.draw({ mark: 'head', d: blade.toString() }, { mark: 'guide', d: segment(p(2.2, 3.36), p(8.2, 3.26)) + segment(p(2.2, 2.24), p(8.2, 2.34)) });
-  s.draw({ mark: 'need', d: segment(p(2.2, 3.66), p(8.3, 3.55)) + smooth([p(8.3, 3.55), p(9.2, 2.8), p(8.3, 2.05)]) + smooth([p(8.3, 2.05), p(5.3, 1.72), p(2.2, 1.95)]) });
+  s.draw({ mark: 'need', d: segment(p(2.2, 3.66), p(8.3, 3.55)) + smooth([p(8.3, 3.55), p(9.2, 2.8), p(8.3, 2.05)]) + smooth([p(8.3, 2.05), p(5.3, 1.96), p(2.2, 1.95)]) });
   s.draw({ mark: 'over', d: circle(p(2.7, 3.0), 4) }, { mark: 'over', d: circle(p(1.1, 2.85), s.px(0.5)) }, { mark: 'bark', d: circle(p(1.1, 2.85), s.px(0.22)) });
   s.draw({ mark: 'over', d: circle(p(0.9, 3.8), 4) });
   s.draw({ mark: 'squeezed', d: polygon([p(8.35, 3.4), p(9.05, 2.95), p(8.35, 2.8)]) });
   s.keepOff.push(...along(p(2.2, 2.8), p(9, 2.8), 56), ...along(p(2.2, 1.8), p(8.3, 1.8), 12), ...along(p(0.1, 2.8), p(2.2, 2.8), 76));
   const ask = (name: string, at: Point, places: readonly ('above' | 'below' | 'left' | 'right' | 'above-right' | 'below-right')[], wrap = 16) => s.asks.push({ text: say(name), at, places, gap: 16, wrap });
   ask('cutters', p(4.9, 3.62), ['above']);
-  ask('sag', p(5.3, 1.72), ['below'], 22);
+  ask('lies', p(5.3, 1.96), ['below'], 22);
   ask('oil', p(2.7, 3.1), ['above'], 12);
   ask('nose', p(8.8, 3.1), ['above', 'above-right'], 14);
   ask('cover', p(1.0, 2.5), ['below'], 14);
