@@ -6,6 +6,7 @@ import { Calculator } from '../kit/Calculator.tsx';
 import { useCalculator } from '../kit/useCalculator.ts';
 import { Views } from '../kit/Views.tsx';
 import type { IslandProps } from '../kit/words.ts';
+import { Tilt } from './Tilt.tsx';
 
 const byPole = ['poleOut', 'standOff', 'gripHeight'];
 const bySight = ['distance', 'along', 'scale', 'eyeHeight'];
@@ -21,11 +22,19 @@ const shows = (name: string, { method, scale }: { readonly [name: string]: unkno
 
 export default function HeightIsland(props: IslandProps) {
   const state = useCalculator(height);
+  /** The tilt of a phone is no instrument: it has the wider tolerance. */
+  const take = (name: string, angle: number): void => {
+    state.setInputs({ [name]: angle });
+    state.setGot(name, 'judged');
+  };
+  const aid = (name: string) =>
+    name.startsWith('angleTo') ? <Tilt label={props.words.inputs[name]?.label ?? name} onAngle={(angle) => take(name, angle)} /> : null;
   return (
     <Calculator
       {...props}
       state={state}
       shows={shows}
+      aid={aid}
       drawing={(now) => (
         <Views of="height" faces={['side']} words={drawn} drawn={now} units={state.system}>
           {(face, common) => <Drawing {...common} face={face} inputs={now.good.inputs as Inputs} onMove={now.onInput} />}
