@@ -9,7 +9,7 @@ import type { AstroIntegration } from 'astro';
 import { build, type Rolldown } from 'vite';
 import type { ListedFile } from '../worker/messages.ts';
 import { editionOf, stamp } from './edition.ts';
-import { filesUnder, integrityOf, read } from './files.ts';
+import { filesUnder, HASHED, integrityOf, read } from './files.ts';
 import { EDITION_PLACEHOLDER, SIZE_PLACEHOLDER } from './placeholders.ts';
 import { packedSum } from './sizes.ts';
 
@@ -50,8 +50,21 @@ export const listFiles = (dir: string): ListedFile[] =>
       return [`./${path.replace(/(^|\/)index\.html$/, '$1')}`, integrityOf(content), content.length];
     });
 
+/** @throws when a file names another of the hashed folder that is not there: the reader would find a page without its looks. */
+export const refuseMissing = (dir: string): void => {
+  const files = filesUnder(dir);
+  const there = new Set(files);
+  // From anywhere by its folder, between scripts by its name alone.
+  const named = new RegExp(`(?:${HASHED}|["'\`]\\./)([\\w.~-]+\\.(?:js|css))`, 'g');
+  for (const path of files.filter((file) => file.startsWith(HASHED) || file.endsWith('.html'))) {
+    const missing = [...read(dir, path).toString('utf8').matchAll(named)].map(([, name]) => HASHED + name).filter((name) => !there.has(name));
+    if (missing.length > 0) throw new Error(`${path} names ${missing.join(', ')}, which the build has not written. Build again.`);
+  }
+};
+
 /** @throws when a file that is already named by its hash would have to change, or the worker has lost its list */
 export const makeOffline = async (dir: string): Promise<{ edition: string; files: number; size: number }> => {
+  refuseMissing(dir);
   // Hosts send 404.html with a status that no browser would keep; a copy under an address of its own can be kept.
   cpSync(join(dir, '404.html'), join(dir, 'offline', 'no-such-page', 'index.html'));
   writeFileSync(join(dir, WORKER), await bundleWorker());

@@ -15,6 +15,7 @@ const say = (what: string, got: string, limit: string, good: boolean) => {
   if (!good) missed += 1;
   console.log(`${good ? '  ' : '! '}${what.padEnd(56)} ${got.padStart(12)}   ${limit}`);
 };
+const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
 const kilobytes = (bytes: number) => `${(bytes / 1000).toFixed(1)} KB`;
 
 const browser = await chromium.launch({ executablePath: findBrowser(), args: LAUNCH_ARGUMENTS });
@@ -32,18 +33,13 @@ const edition = packedSum(DIST, filesUnder(DIST));
 say('the whole edition, kept on the device', kilobytes(edition), '2000.0 KB at most', edition < 2_000_000);
 
 console.log('\nDragging in stance, tolerances on, processor slowed four times');
-const { floor, share, worst, moves } = await drag(browser);
+const { floor, floorShare, handles } = await drag(browser);
 await browser.close();
 say('a bare text change (the floor), median', `${floor.toFixed(1)} ms`, '', true);
-say(`moves painted within ${(floor + ALLOWED).toFixed(1)} ms, of ${moves}`, `${(100 * share).toFixed(1)} %`, '98 % at least', share >= 0.98);
-say('the slowest move', `${worst.toFixed(1)} ms`, '', true);
-
-console.log('\nDrop zone');
-const cost = evaluationCost();
-say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core at most', cost < 4);
-const { place, beyond, count } = manyFalls();
-say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
-say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
+say(`its own moves within ${(floor + ALLOWED).toFixed(1)} ms`, percent(floorShare), 'under 98 %: too busy a machine to tell', true);
+for (const { name, share, median, moves } of handles) {
+  say(`${name}: ${moves} moves, median ${median.toFixed(1)} ms`, percent(share), '98 % at least', share >= 0.98);
+}
 
 console.log('\nA clean build');
 const { seconds, bytes } = buildCost();

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { beforeEach, expect, test } from 'vitest';
 import { editionOf, stamp } from '../../src/build/edition.ts';
 import { filesUnder, integrityOf } from '../../src/build/files.ts';
-import { listFiles } from '../../src/build/offline.ts';
+import { listFiles, refuseMissing } from '../../src/build/offline.ts';
 
 let dir: string;
 const write = (path: string, content: string) => writeFileSync(join(dir, path), content);
@@ -59,4 +59,16 @@ test('the list holds every file that is kept, a page by its folder, with its has
 test('integrity is SHA-256 in base 64', () => {
   // SHA-256 of no bytes: e3b0c442 98fc1c14 … in NIST's example values for FIPS 180-4 (from memory), here in base 64.
   expect(integrityOf('')).toBe('sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=');
+});
+
+test.each([
+  ['a page', 'index.html', '<link href="/handbook/_astro/gone.css">', '_astro/gone.css'],
+  ['a script', '_astro/a.js', 'import("./gone.js")', '_astro/gone.js'],
+])('%s that names a file which was not written fails the build', (_, path, content, missing) => {
+  write(path, content);
+  expect(() => refuseMissing(dir)).toThrow(`${path} names ${missing}`);
+});
+test('files that are there are not missed', () => {
+  write('index.html', '<script src="/_astro/a.js"></script>');
+  expect(() => refuseMissing(dir)).not.toThrow();
 });

@@ -4,6 +4,7 @@ import { calculator as frame, settings as settingWords } from '#content/interfac
 import type { Inputs } from '#core/kit/outcome.ts';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText, type Step } from './Field.tsx';
+import { Kept } from './Kept.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import type { CalculatorState, Good } from './useCalculator.ts';
@@ -47,7 +48,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
 
 export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, aid, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
-  const { outcome, good } = state;
+  const { outcome, good, fields, system, general, linkUnits, isExample, predicts, query } = state;
   const described = good
     ? plain(speaker, words.drawing, {
         ...good.inputs as Record<string, number | string>,
@@ -60,32 +61,48 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
       <div class="result">
         <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
         <div class="held">
-          {state.isExample && <p class="example-words">{frame.example}</p>}
-          {state.predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
-          {good && !state.predicts && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
-          {!state.predicts && <Findings speaker={speaker} state={state} only="stop" />}
+          <Kept on={[outcome, good, system, isExample, predicts]}>
+            {() => (
+              <>
+                {isExample && <p class="example-words">{frame.example}</p>}
+                {predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
+              </>
+            )}
+          </Kept>
+          {good && !predicts && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
+          <Kept on={[outcome, system, predicts]}>{() => !predicts && <Findings speaker={speaker} state={state} only="stop" />}</Kept>
         </div>
       </div>
       <div class="work held">
-        {state.general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
-        {state.linkUnits && (
-          <p class="link-units">{`${frame.units.replace('{system}', settingWords[state.linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
-        )}
-        <h2>{frame.inputs}</h2>
-        {wire && <Wire base={base} titles={titles} />}
-        <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-          {Object.keys(state.calculator.inputs).filter((name) => shows(name, state.inputs)).map((name) => <Field key={name} speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />)}
-        </form>
-        {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
-        {!state.predicts && (
-          <>
-            <Findings speaker={speaker} state={state} only="others" />
-            <More speaker={speaker} state={state} />
-            <Working speaker={speaker} state={state} />
-          </>
-        )}
+        <Kept on={[fields, outcome, system, general, linkUnits, predicts, aid]}>
+          {() => (
+            <>
+              {general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
+              {linkUnits && (
+                <p class="link-units">{`${frame.units.replace('{system}', settingWords[linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
+              )}
+              <h2>{frame.inputs}</h2>
+              {wire && <Wire base={base} titles={titles} />}
+              <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
+                {Object.keys(state.calculator.inputs).filter((name) => shows(name, state.inputs)).map((name) => (
+                  <Kept key={name} on={[fields[name], system, troubled ? outcome : null, aid]}>
+                    {() => <Field speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />}
+                  </Kept>
+                ))}
+              </form>
+              {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
+              {!predicts && (
+                <>
+                  <Findings speaker={speaker} state={state} only="others" />
+                  <More speaker={speaker} state={state} />
+                  <Working speaker={speaker} state={state} />
+                </>
+              )}
+            </>
+          )}
+        </Kept>
         {after}
-        <ShareBar speaker={speaker} state={state} titles={titles} />
+        <Kept on={[query, outcome, good, system, predicts]}>{() => <ShareBar speaker={speaker} state={state} titles={titles} />}</Kept>
         <p class="soft">{frame.statement}</p>
       </div>
     </div>

@@ -6,6 +6,7 @@ import type { Outcome } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 import type { Drawn } from './Calculator.tsx';
+import { Rested } from './Kept.tsx';
 
 const phone: Box = { width: 358, height: 236 };
 const wide: Box = { width: 620, height: 360 };
@@ -60,7 +61,9 @@ export const Views = <Face extends keyof typeof frame.faces>({ of, faces, words,
         </div>
       )}
       {faces.map((face) => (
-        <div key={face} class={face === chosen ? 'view chosen' : 'view'}>{children(face, common(face))}</div>
+        <div key={face} class={face === chosen ? 'view chosen' : 'view'}>
+          {face === chosen || box === wide ? children(face, common(face)) : <Rested>{children(face, common(face))}</Rested>}
+        </div>
       ))}
     </>
   );
