@@ -138,6 +138,7 @@ const ranged = ({ low, high, at }: Range, inputs: Inputs, { protects }: AnyOutpu
   const there: Inputs = { ...inputs, ...at };
   if (typeof nominal !== 'number') return { figure: null, ends: [there], beyond: null };
   const range = { value: nominal, low: Math.min(low, nominal), high: Math.max(high, nominal) };
+  if (protects === 'both') return { figure: { ...range, planOn: null, planAt: null }, ends: [there], beyond: null };
   const planOn = protects === 'up' ? range.high : range.low;
   return { figure: { ...range, planOn, planAt: there }, ends: [there], beyond: null };
 };

@@ -70,6 +70,11 @@ describe('reading', () => {
   it('a list may be empty where none are asked for', () => {
     expect(given('height=1&side=left&cuts=').inputs['cuts']).toEqual([]);
   });
+  it('one that asks for at least one item is missing when empty', () => {
+    const asked = { ...toy, inputs: { ...toy.inputs, cuts: { ...toy.inputs.cuts, shortest: 1 } } };
+    const read = readLink(asked, 'height=1&side=left&cuts=');
+    expect(read.kind === 'given' && read.problems).toEqual([{ input: 'cuts', problem: 'missing', values: {} }]);
+  });
   it.each(['abc', '1,5', '1.5m', ' 1', '0x10', '1e', '--1', 'NaN', 'Infinity', '１', '.5', '5.'])('malformed number %s', (text) => {
     expect(problemsOf(`height=${encodeURIComponent(text)}&side=left&cuts=1`)).toEqual(['height: notNumber']);
     expect(problemsOf(`height=1&side=left&cuts=1_${encodeURIComponent(text)}`)).toEqual(['cuts: notNumber']);

@@ -110,3 +110,42 @@ describe('no such place', () => {
     expect(out({ value: (x) => (x < 9 ? null : x), moves: { x: 'bends' } })).toBeNull();
   });
 });
+
+describe('a calculator that finds its own ranges', () => {
+  const own = (range: { low: number; high: number }, more: Partial<Toy> = {}): Toy =>
+    ({ ...more, ranges: () => ({ outputs: { out: { ...range, at: { x: 11 } } }, findings: [], beyond: null }) });
+
+  it('has its word, and its inputs at the end that protects', () => {
+    expect(out(own({ low: 7, high: 15 }))).toEqual({ value: 10, low: 7, high: 15, planOn: 15, planAt: { x: 11, y: 5 } });
+    expect(out(own({ low: 7, high: 15 }, { protects: 'down' }))).toMatchObject({ planOn: 7 });
+    expect(out(own({ low: 7, high: 15 }, { protects: 'both' }))).toEqual({ value: 10, low: 7, high: 15, planOn: null, planAt: null });
+  });
+  it('never leaves the figure as entered out', () => {
+    expect(out(own({ low: 11, high: 12 }))).toMatchObject({ low: 10, high: 12 });
+    expect(out(own({ low: 8, high: 9 }))).toMatchObject({ low: 8, high: 10, planOn: 10 });
+  });
+  it('has no figure where there is none as entered', () => {
+    expect(out(own({ low: 7, high: 15 }, { value: () => null }))).toBeNull();
+  });
+  it('is told the ends of what was guessed', () => {
+    let told: unknown;
+    run({ ranges: (ends) => { told = ends; return { outputs: {}, findings: [], beyond: null }; } });
+    expect(told).toEqual({ x: [8, 12], y: [4, 6] });
+  });
+  it('names only what it finds itself; the rest is found from corners', () => {
+    expect(out({ ranges: () => ({ outputs: {}, findings: [], beyond: null }) })).toMatchObject({ low: 8, high: 12 });
+  });
+  it('raises its own findings, beside those as entered, and says what lies outside', () => {
+    const of: Toy = {
+      finding: { level: 'stop', at: 'out' },
+      ranges: () => ({ outputs: {}, findings: [false, { id: 'bad', values: { x: 12 } }], beyond: { kind: 'outside', limit: 'edge', values: { x: 13 } } }),
+    };
+    expect(findings(of)).toEqual([
+      { id: 'bad', level: 'stop', values: { x: 12 }, guess: true },
+      { id: 'beyondGuess', level: 'caution', values: { x: 13 }, guess: true },
+    ]);
+    expect(findings({ ...of, raise: () => ({ id: 'bad', values: { x: 10 } }) })[0]).toEqual({ id: 'bad', level: 'stop', values: { x: 12 }, guess: false });
+    // No corner is asked: the calculator has looked itself.
+    expect(findings({ finding: { level: 'stop', at: 'out' }, raise: (x) => x > 11 && { id: 'bad' }, ranges: () => ({ outputs: {}, findings: [], beyond: null }) })).toEqual([]);
+  });
+});

@@ -43,6 +43,7 @@ describe('one value', () => {
     expect(plain(showValue(m, 0.3048, 'imperial', 'up'))).toBe('1 ft');
     expect(plain(showValue(m, 0.3048 * 6, 'imperial', 'down'))).toBe('6 ft');
     expect(plain(showValue(m, 0.2, 'imperial', 'up'))).toBe('8 in');
+    expect(plain(showValue({ unit: 'm', imperialStep: 6 }, 1, 'imperial', 'up'))).toBe('3 ft 6 in');
     expect(plain(showValue(m, 0, 'imperial'))).toBe('0 in');
     expect(plain(showValue(m, -1, 'imperial', 'up'))).toBe('−3 ft 3 in');
     expect(plain(showValue(m, -0.2, 'imperial', 'nearest'))).toBe('−8 in');

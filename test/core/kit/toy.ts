@@ -1,6 +1,6 @@
 /** A calculator small enough to work by hand, bent to what a test asks of it. */
 import {
-  answer, defineCalculator, type Computed, type FindingDefinition, type GotSet, type Move, outside, type Protects, type RawFinding,
+  answer, defineCalculator, type Computed, type FindingDefinition, type GotSet, type Move, outside, type Protects, type Ranges, type RawFinding,
 } from '#core/kit/calculator.ts';
 import { guess, quantity } from '#core/kit/inputs.ts';
 import { type Answer, evaluate, type Outcome, type Quantity } from '#core/kit/outcome.ts';
@@ -14,8 +14,9 @@ export type Toy = {
   outsideWhen?: (x: number, y: number) => boolean;
   finding?: FindingDefinition;
   raise?: (x: number, y: number) => RawFinding | false;
+  ranges?: (ends: { readonly x?: readonly [number, number] }) => Ranges;
 };
-export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = 'up', outsideWhen = () => false, finding, raise = () => false }: Toy) =>
+export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = 'up', outsideWhen = () => false, finding, raise = () => false, ranges }: Toy) =>
   defineCalculator({
     id: 'toy',
     inputs: {
@@ -26,6 +27,7 @@ export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = '
     lead: ['out'],
     findings: finding ? { bad: finding } : {},
     limits: ['edge'],
+    ...(ranges ? { ranges: (_: unknown, ends: { readonly x?: readonly [number, number] }) => ranges(ends) } : {}),
     compute: ({ x, y }): Computed<'out'> =>
       outsideWhen(x, y)
         ? outside('edge', { x })
