@@ -9,6 +9,7 @@ import Result from './Result.astro';
 import Share from './Share.astro';
 import Source from './SourceMark.astro';
 import Stop from './Stop.astro';
+import TableLink from './TableLink.astro';
 import Term from './Term.astro';
 
-export const components = { CalculatorLink, Caution, ChapterLink, Figure, Given, Quantity, Result, Share, Source, Stop, Term };
+export const components = { CalculatorLink, Caution, ChapterLink, Figure, Given, Quantity, Result, Share, Source, Stop, TableLink, Term };

@@ -93,6 +93,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   s.draw(
     stem(stemAt, s.at(0, inputs.cutHeight + 1)[1], Math.max(s.px(0.3), 6)),
     limb({ from: [stemAt[0], cut[1] + s.px(0.1)], to: cut, fromWidth: thick * 1.2, toWidth: thick, start: 'butt', end: 'cut' }),
+    ...(inputs.springUp > 0 ? [{ mark: 'ghost' as const, d: segment([stemAt[0], cut[1] + s.px(0.1)], s.at(0, set.cutHeight)) }] : []),
     limb({ from: cut, to: tip, fromWidth: thick, toWidth: thick * 0.4, start: 'cut', end: 'point' }, 'piece'),
   );
   worker(s, set);

@@ -2,7 +2,7 @@
 import { lines as frame } from '#content/interface.json';
 import { noRuleSet } from '#core/calculators/approach-distance.ts';
 import { ruleSets } from '#core/facts/rule-sets.ts';
-import { usualVoltages } from '#core/facts/voltages.ts';
+import { singleWires, usualVoltages } from '#core/facts/voltages.ts';
 import type { IslandWords } from '../kit/words.ts';
 
 export const withRuleTitles = (words: IslandWords): IslandWords => ({
@@ -20,4 +20,7 @@ export const withRuleTitles = (words: IslandWords): IslandWords => ({
 const shown = (kV: number): string => (kV < 1 ? `${Math.round(kV * 1000)}\u00a0V` : `${kV}\u00a0kV`);
 
 /** What to choose from beside typing. */
-export const usualSteps: readonly { text: string; label: string }[] = usualVoltages.map((kV) => ({ text: String(kV), label: shown(kV) }));
+export const usualSteps: readonly { text: string; label: string }[] = [
+  ...usualVoltages.map((kV) => ({ text: String(kV), label: shown(kV) })),
+  ...singleWires.map(({ toGround }) => ({ text: String(toGround), label: frame.singleWire.replace('{voltage}', shown(toGround)) })),
+];

@@ -87,7 +87,7 @@ describe('Over the whole input box', () => {
       expect(JSON.stringify(JSON.parse(JSON.stringify(found)))).toBe(JSON.stringify(found));
       const link = readLink(calculator, writeLink(calculator, given, got));
       expect(JSON.stringify(link.kind === 'given' && link.inputs)).toBe(JSON.stringify(given));
-    }), { numRuns: 300 });
+    }), { numRuns: 100 });
   });
 
   it('a longer pole, limb, bar, step or tolerance never gives a larger margin', () => {
@@ -98,7 +98,7 @@ describe('Over the whole input box', () => {
       const planOn = (got: GotSet) => (answerOf(given, got).outputs['margin'] as Quantity).planOn as number;
       expect(planOn('judged')).toBeLessThanOrEqual(planOn('measured') + search);
       expect(planOn('measured')).toBeLessThanOrEqual(planOn('exact') + search);
-    }), { numRuns: 120 });
+    }), { numRuns: 50 });
   });
 
   it('a higher line or one further out on its own side never gives a smaller margin; mirrored, a line along the pole is the same', () => {
@@ -107,7 +107,7 @@ describe('Over the whole input box', () => {
       expect(value({ ...given, lineHeight: height }, 'margin')).toBeGreaterThanOrEqual(value(given, 'margin') - search);
       const along = { ...given, lineRuns: 'along' };
       expect(value({ ...along, lineOffset: -(given['lineOffset'] as number) }, 'leastGap')).toBeCloseTo(value(along, 'leastGap'), 9);
-    }), { numRuns: 300 });
+    }), { numRuns: 100 });
   });
 
   it('low and high hold a dense sample of what the guesses allow', () => {
@@ -131,7 +131,7 @@ describe('Over the whole input box', () => {
           expect(there.outputs[name as 'margin'] as number).toBeLessThanOrEqual(high + search);
         }
       }
-    }), { numRuns: 200 });
+    }), { numRuns: 80 });
   });
 
   it('plans on the lower end', () => {

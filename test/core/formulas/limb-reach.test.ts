@@ -35,7 +35,7 @@ describe('The reach of a limb', () => {
         expect(up).toBeLessThanOrEqual(limbTop(l, start) + 1e-9);
         expect(Math.abs(out)).toBeLessThanOrEqual(limbHalfWidth(l, start, Math.min(up, limbTop(l, start))) + 1e-9);
       }
-    }), { numRuns: 20_000 });
+    }), { numRuns: 6000 });
   });
 
   it('is no more than a length, and a hand’s breadth, at the height of the cut for a level limb', () => {
@@ -50,7 +50,7 @@ describe('The reach of a limb', () => {
       expect(limbHalfWidth(l, a, at - down * 5)).toBeGreaterThanOrEqual(here - 1e-9);
       expect(limbHalfWidth(l * 1.2, a, at)).toBeGreaterThanOrEqual(here - 1e-9);
       expect(limbHalfWidth(l, Math.min(90, a + 7), at)).toBeGreaterThanOrEqual(here - 1e-9);
-    }), { numRuns: 5000 });
+    }), { numRuns: 2000 });
   });
 });
 
@@ -66,7 +66,7 @@ describe('The gap to it', () => {
           // A part over the line is as near as it is level.
           expect(gap).toBeLessThanOrEqual(Math.hypot(x - across, Math.max(0, up - part.up)) + 1e-9);
         }
-      }), { numRuns: 20_000 });
+      }), { numRuns: 6000 });
   });
   it('right over a level limb it is the height between', () => expect(gapToLimb(0, 4, 2, 0)).toBeCloseTo(4, 9));
   it('is little short of the nearest of a fine sample of widths', () => {
