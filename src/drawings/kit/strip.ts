@@ -5,7 +5,8 @@ import { finish, sketch } from './picture.ts';
 import type { Box, Handle, Placed, Point } from './placed.ts';
 import type { Said } from './say.ts';
 
-export type Band = { from: number; to: number; text: Said; warn?: boolean };
+/** `text` is null where the band has no room for it. */
+export type Band = { from: number; to: number; text: Said | null; warn?: boolean };
 /** A figure: as entered, and the range the guesses give it. */
 export type Pin<Move> = {
   text: Said; at: number; low: number; high: number; strong?: boolean;
@@ -25,7 +26,7 @@ export const strip = <Move>(
     const middle = (a + b) / 2;
     const struck = lines.some((line) => Math.abs(x(line.at) - middle) < 9);
     s.draw({ mark: band.warn ? 'warn' : 'band', d: polygon([[a, top], [b, top], [b, foot], [a, foot]]) });
-    s.asks.push({ text: band.text, at: [struck ? a + (b - a) / 4 : middle, (top + foot) / 2], places: ['on'], leader: false });
+    if (band.text) s.asks.push({ text: band.text, at: [struck ? a + (b - a) / 4 : middle, (top + foot) / 2], places: ['on'], leader: false });
   }
   for (const line of lines) {
     const [up, down]: [Point, Point] = [[x(line.at), top - 6], [x(line.at), foot + 6]];

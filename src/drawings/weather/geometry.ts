@@ -24,7 +24,7 @@ const windStrip = (inputs: Inputs, outcome: Outcome, bands: Bands, view: View<Fa
   const forces: Band[] = bands.forces.map((from, force) => {
     const to = bands.forces[force + 1] ?? top;
     // Narrow classes have no room for their number.
-    return { from, to, text: same(to - from > top * 0.05 ? String(force) : ''), warn: from >= bands.platform };
+    return { from, to, text: to - from > top * 0.05 ? same(String(force)) : null, warn: from >= bands.platform };
   });
   const basket = quantityOf(outcome, 'gustAtBasket');
   const { wind, gust } = inputs;
