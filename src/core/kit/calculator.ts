@@ -95,7 +95,7 @@ export type Level = 'stop' | 'caution' | 'note';
  */
 export type FindingDefinition = { level: Level; at?: string | { readonly [name: string]: 'up' | 'down' } };
 
-export type Values = { readonly [name: string]: number | string };
+export type Values = { readonly [name: string]: number | string | readonly number[] };
 export type RawFinding = { id: string; values?: Values };
 export type RawStep = { id: string; values: Values; result: { name: string; value: number } };
 
@@ -150,9 +150,9 @@ export type Calculator<
 export type AnyCalculator = Calculator<any, any>;
 export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
 
-const refuseNotFinite = (where: string, values: { readonly [name: string]: number | string | null }): void => {
+const refuseNotFinite = (where: string, values: { readonly [name: string]: number | string | readonly number[] | null }): void => {
   for (const [name, value] of Object.entries(values)) {
-    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${where}: "${name}" is not finite`);
+    if ([value].flat().some((one) => typeof one === 'number' && !Number.isFinite(one))) throw new Error(`${where}: "${name}" is not finite`);
   }
 };
 

@@ -149,7 +149,7 @@ const same = (a: Inputs[string] | undefined, b: Inputs[string] | undefined): boo
 const allowance = (name: string, figure: Quantity | Choice | null | undefined, inputs: Inputs): Step[] => {
   if (!figure || 'also' in figure || figure.planOn === null || figure.planOn === figure.value) return [];
   const at = figure.planAt as Inputs;
-  const moved = Object.entries(at).filter(([key, value]) => typeof value === 'number' && !same(value, inputs[key]));
+  const moved = Object.entries(at).filter(([key, value]) => (typeof value === 'number' || Array.isArray(value)) && !same(value, inputs[key]));
   return [{ id: allowing, values: Object.fromEntries(moved) as Values, result: { name, value: figure.planOn } }];
 };
 

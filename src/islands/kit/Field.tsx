@@ -1,7 +1,7 @@
 /** One input: label, hint, the figure with its unit, how it was got, and what is wrong with it. */
 import type { ComponentChildren } from 'preact';
 import { calculator as frame, problems as problemWords } from '#content/interface.json';
-import type { AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
+import type { AnyInput, Got, InputProblem, Values } from '#core/kit/calculator.ts';
 import { fieldText, showValue } from '#core/kit/show.ts';
 import { faceOf } from '#core/kit/units.ts';
 import { Choice, fewest } from './Choice.tsx';
@@ -14,7 +14,7 @@ export const problemText = (speaker: Speaker, state: CalculatorState, problem: I
   const { words, calculator } = speaker;
   const input = calculator.inputs[problem.input] as AnyInput | undefined;
   const text = words.problems[problem.problem] ?? problemWords[problem.problem as keyof typeof problemWords] ?? problemWords.notNumber;
-  const bound = (value: number | string | undefined): string =>
+  const bound = (value: Values[string] | undefined): string =>
     typeof value === 'number' && input && input.kind !== 'choice' ? showValue({ unit: input.unit, step: input.kind === 'quantity' ? input.step : undefined }, value, state.system) : String(value ?? '');
   const filled = text
     .replaceAll('{label}', words.inputs[problem.input]?.label ?? '')

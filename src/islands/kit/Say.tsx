@@ -20,7 +20,9 @@ export const Both = ({ metric, imperial }: { metric: string; imperial: string })
   );
 
 /** A named figure as text: choices in their words, quantities by their unit. `fine`: as in a working. */
-export const figureText = ({ calculator, words }: Speaker, name: string, value: number | string, system: UnitSystem, fine: boolean): string => {
+export const figureText = (speaker: Speaker, name: string, value: Values[string], system: UnitSystem, fine: boolean): string => {
+  const { calculator, words } = speaker;
+  if (typeof value === 'object') return value.map((item) => figureText(speaker, name, item, system, fine)).join(', ');
   const figure = figureNamed(calculator, name);
   if (figure === null || typeof value === 'string') {
     return words.inputs[name]?.choices?.[value] ?? words.outputs[name]?.choices?.[value] ?? String(value);
@@ -28,7 +30,7 @@ export const figureText = ({ calculator, words }: Speaker, name: string, value: 
   return fine ? showFine(figure, value, system) : showValue(figure, value, system, figure.direction);
 };
 
-export const Figure = ({ speaker, name, value, fine }: { speaker: Speaker; name: string; value: number | string; fine: boolean }) => (
+export const Figure = ({ speaker, name, value, fine }: { speaker: Speaker; name: string; value: Values[string]; fine: boolean }) => (
   <span class="fact">
     <Both metric={figureText(speaker, name, value, 'metric', fine)} imperial={figureText(speaker, name, value, 'imperial', fine)} />
   </span>

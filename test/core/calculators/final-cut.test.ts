@@ -4,17 +4,12 @@ import { finalCut } from '#core/calculators/final-cut.ts';
 import { cutToBranch, levelAngle, mirrorAngle, squareAngle } from '#core/formulas/union.ts';
 import { evaluate, type Answer, type Choice, type Inputs, type Quantity } from '#core/kit/outcome.ts';
 import { exampleOf } from '#core/registry.ts';
-import { checkRows, expectCheck } from './box.ts';
 
 const example = exampleOf(finalCut);
 const run = (change: Inputs, got: 'exact' | 'judged' | 'measured' = 'exact') => evaluate(finalCut, { ...example, ...change }, got);
 const value = (change: Inputs, name: string): number => ((run(change) as Answer).outputs[name] as Quantity).value;
 const ids = (change: Inputs, got: 'exact' | 'judged' | 'measured' = 'exact'): string[] => (run(change, got) as Answer).findings.map((f) => f.id);
 const rad = (deg: number): number => (deg * Math.PI) / 180;
-
-describe('against figures from outside', () => {
-  it.each(checkRows('final-cut'))('$title', (row) => expectCheck(finalCut, row));
-});
 
 /** Plane vectors, x towards the branch, y up the stem's line: worked apart from the formulas. */
 const stemLine = [0, -1] as const;
