@@ -12,13 +12,15 @@ import type { Face, Move } from './geometry.ts';
 import type { Scene } from './scene.ts';
 
 /** The swelling: its outline from a point down the stem to one out on the branch's lower edge. */
-const bulge = ({ inputs, out, up, across, joint }: Scene): Point[] => {
+const bulge = ({ inputs, out, up, across, joint, cut }: Scene): Point[] => {
   const { branchDiameter: d, collarSwell, union } = inputs;
   if (union === 'noCollar' || union === 'codominant') return [joint];
   const swell = (d * (collarSwell - 1)) / 2 + d * 0.05;
   const onBranch = (t: number, off: number): Point => add(add(times(across, d + off), times(out, t)), [0, 0]);
   const start = joint[0] * out[0] + joint[1] * out[1];
-  const reach = union === 'dead' ? d * 1.15 - Math.min(0, start) : d * 0.42;
+  // It ends before the cut.
+  const cutEnds = cut[1][0] * out[0] + cut[1][1] * out[1];
+  const reach = union === 'dead' ? d * 1.15 - Math.min(0, start) : Math.min(d * 0.42, Math.max(d * 0.12, cutEnds - start - d * 0.05));
   const first = add(joint, times(up, -d * 0.4));
   if (union === 'dead') return [first, onBranch(start + d * 0.28, swell * 1.2), onBranch(start + reach * 0.7, swell), onBranch(start + reach, 0)];
   return [first, onBranch(start + reach * 0.35, swell * 0.9), onBranch(start + reach, 0)];
@@ -116,7 +118,7 @@ export const side = (scene: Scene, view: View<Face>, box: Box) => {
   const e = edges(scene);
   const all = [e.top, add(e.top, e.left), e.bottom, add(e.bottom, e.left), e.tip, e.tipUnder, cut[1], ...(other ? [other[1]] : []), ridgeFoot];
   const r = around(all);
-  const s = sketch({ left: r.x, right: r.x + r.width, bottom: r.y, top: r.y + r.height }, box, inset(10, { left: box.width * 0.19, right: box.width * 0.19, bottom: 14, top: 16 }), view.held);
+  const s = sketch({ left: r.x, right: r.x + r.width, bottom: r.y, top: r.y + r.height }, box, inset(10, { left: box.width * 0.19, right: box.width * 0.19, bottom: e.lower.length > 1 ? 30 : 14, top: 16 }), view.held);
   wood(s, scene, e);
   s.draw(ridge(s.at(...times(ridgeFoot, 0.02)), s.at(...ridgeFoot)));
   const text = (name: string) => say(word(view.labels, name), scene.figures);
@@ -129,12 +131,13 @@ export const side = (scene: Scene, view: View<Face>, box: Box) => {
     const straight = 270 - inputs.stemLean;
     s.draw({ mark: 'dim', d: arc(s.at(0, 0), radius, straight - inputs.ridgeAngle, straight) + arc(s.at(0, 0), radius + 4, straight, straight + inputs.ridgeAngle) });
   }
-  s.keepOff.push(...along(from, to, 5), ...along(s.at(0, 0), s.at(...ridgeFoot), 5));
+  const [joint, under, low] = [s.at(...scene.joint), s.at(...e.tipUnder), s.at(...e.bottom)];
+  s.keepOff.push(...along(from, to, 5), ...along(s.at(0, 0), s.at(...ridgeFoot), 5), ...along(joint, under), ...along(joint, low), ...along(s.at(...e.bottom), s.at(...add(e.bottom, e.left))));
   if (other) {
     const [a, b] = through(s, other, 16);
     s.draw({ mark: 'othercut', d: segment(a, b) });
     s.keepOff.push(...along(a, b, 4));
-    s.asks.push({ text: text(mirrored ? 'square' : 'level'), at: b, places: ['below-right', 'right', 'below', 'below-left', 'left'], wrap: 13 });
+    s.asks.push({ text: text(mirrored ? 'square' : 'level'), at: b, places: ['below-right', 'below', 'right'], wrap: 13 });
   }
   s.draw({ mark: 'cut', d: segment(from, to) });
   // How steep: level through the outer end of the cut.
@@ -145,7 +148,7 @@ export const side = (scene: Scene, view: View<Face>, box: Box) => {
     { text: text('ridge'), at: s.at(...between([0, 0], ridgeFoot, 0.6)), places: ['left', 'above-left', 'below-left'], gap: 14, wrap: 11 },
   );
   if (e.lower.length > 1) {
-    s.asks.push({ text: text(inputs.union === 'dead' ? 'sleeve' : 'collar'), at: s.at(...e.lower[1]!), places: ['below-left', 'below', 'left', 'below-right'], gap: 12, wrap: 12 });
+    s.asks.push({ text: text(inputs.union === 'dead' ? 'sleeve' : 'collar'), at: s.at(...e.lower[1]!), places: ['below-right', 'right', 'below', 'below-left'], gap: 12, wrap: 12 });
   }
   s.asks.push({ text: text('goes'), at: s.at(...add(times(scene.out, scene.reach * 0.72), times(scene.across, inputs.branchDiameter / 2))), places: ['on'], leader: false });
   return { s, handles: angleHandles(s, scene, e, view.labels) };
