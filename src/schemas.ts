@@ -128,7 +128,8 @@ export const tablePage = z.strictObject({
   summary: text,
   calculator: id.optional(),
   also: z.array(text).default([]),
-  tables: z.record(name, z.strictObject({ title: text, says: text, head: z.array(z.string()).optional() })),
+  /** `head`: words over the columns, empty where the figure heads it; `nameless`: what a list calls its entry without a name. */
+  tables: z.record(name, z.strictObject({ title: text, says: text, head: z.array(z.string()).optional(), nameless: text.optional() })),
   /** What stands under the tables: facts as `{topic.key}`. */
   notes: z.array(text).default([]),
   sources: z.array(id).default([]),

@@ -12,6 +12,8 @@ export type Table = {
   head: Said[];
   /** The first cell of a row heads it. */
   rows: Cell[][];
+  /** In place of rows: names, each with a figure, run in columns. A name of null is the one that the words of the table give. */
+  list?: (Said & { name: string | null })[];
   /** How it is known, where it is not worked out by core. */
   status?: Status;
   source?: string;
