@@ -107,7 +107,8 @@ export const noise = defineCalculator({
     if (off !== null && off <= 0) return outside('noCredit', { rating: i.rating as number, takenOff: off });
 
     const dose = doseOf(noises, rule.allowed);
-    const dayLevel = dose > 0 ? rule.dayLevel(dose) : null;
+    // As the share of a day that the level is worked from: a dose may be so small that there is none.
+    const dayLevel = dose / 100 > 0 ? rule.dayLevel(dose) : null;
     const classNeeded = dayLevel === null ? null : classFor(dayLevel);
     if (i.protector === 'class' && dayLevel !== null && classNeeded === null) return outside('beyondClasses', { dayLevel });
     const minutesAllowed = rule.allowed(i.level1);

@@ -36,6 +36,7 @@ export const stressLeft = (momentSize: number, { edge, inertia }: Section): numb
  */
 export const releaseDepth = (momentSize: number, diameter: number, first: number, strength: number): number => {
   const needed = (momentSize * 1000) / strength;
+  if (needed === 0) return diameter - first;
   const spare = (depth: number): number => {
     const { inertia, edge } = woodLeft(diameter, first, depth);
     return inertia / edge - needed;

@@ -82,3 +82,11 @@ describe('Noise', () => {
   it('adds for a long shift in Australia', () =>
     expect(figure({ criterion: 'australia', shift: 12 }, 'dayLevel').value - figure({ criterion: 'australia', shift: 8 }, 'dayLevel').value).toBeCloseTo(1, 9));
 });
+
+describe('next to nothing', () => {
+  it('a time too short for any dose has no level, and no fault', () => {
+    for (const criterion of ['eu', 'usLaw', 'canada']) {
+      expect(run({ level1: 88, minutes1: 1.5e-323, criterion })).toMatchObject({ kind: 'answer', outputs: { dayLevel: null } });
+    }
+  });
+});

@@ -22,7 +22,9 @@ describe('section of the wood left, against handbook properties of the circle an
 
 describe('depth of the release cut', () => {
   it('no moment: it may be cut to the end', () => {
-    for (const first of [0, 10, 25, 40]) expect(releaseDepth(0, 100, first, 40)).toBeCloseTo(100 - first, 3);
+    for (const first of [0, 10, 25, 40]) expect(releaseDepth(0, 100, first, 40)).toBe(100 - first);
+    // Next to none: all but the last hair, as the section is then lost in rounding.
+    for (const first of [0, 10, 25, 40]) expect(releaseDepth(1e-12, 100, first, 40)).toBeCloseTo(100 - first, 3);
   });
   it('the wood left is at its strength there, and under it before', () => {
     const depth = releaseDepth(300, 100, 25, 40);

@@ -213,8 +213,9 @@ const moversOf = (calculator: AnyCalculator): Mover[] => [
 
 const directions = (calculator: AnyCalculator): void => {
   const goes = (move: Move | undefined, from: number, to: number): boolean => {
-    const give = wide(from, to);
-    if (move === undefined) return Math.abs(to - from) <= give;
+    if (move === undefined) return Math.abs(to - from) <= wide(from, to);
+    // A solver's last digits may go either way.
+    const give = 1000 * wide(from, to);
     if (move === 'up') return to >= from - give;
     return move === 'down' ? to <= from + give : true;
   };
