@@ -41,6 +41,13 @@ for (const { name, share, median, moves } of handles) {
   say(`${name}: ${moves} moves, median ${median.toFixed(1)} ms`, percent(share), '98 % at least', share >= 0.98);
 }
 
+console.log('\nDrop zone');
+const cost = evaluationCost();
+say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core at most', cost < 4);
+const { place, beyond, count } = manyFalls();
+say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
+say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
+
 console.log('\nA clean build');
 const { seconds, bytes } = buildCost();
 say('processor time', `${seconds.toFixed(1)} s`, '20 s at most', seconds <= 20);
