@@ -30,14 +30,23 @@ const radiusOf = (d: string): number => numbersOf(d.slice(d.indexOf('A')))[0] as
 
 describe('the space round a line, drawn', () => {
   it('is a ring of the distance to plan on, true to scale', () => {
-    for (const [ruleSet, metres] of [['au-sa', 3], ['au-wa', 6], ['ca-ab', 4]] as const) {
-      const placed = drawApproach({ ruleSet, voltage: ruleSet === 'au-sa' ? 33 : 138 });
-      expect(radiusOf(pathsOf(placed, 'limit').at(-1)!) / placed.frame.scale).toBeCloseTo(metres, 1);
+    for (const [ruleSet, metres] of [['fr', 5], ['ca-ab', 4]] as const) {
+      const placed = drawApproach({ ruleSet, voltage: 138 });
+      expect(radiusOf(pathsOf(placed, 'limit')[0]!) / placed.frame.scale).toBeCloseTo(metres, 1);
     }
+    const open = drawApproach({ ruleSet: 'au-wa', voltage: 138 });
+    expect(wideOf(pathsOf(open, 'limit')[0]!) / open.frame.scale).toBeCloseTo(12, 1);
   });
   it('goes on upward where all above counts as inside, and only there', () => {
-    expect(pathsOf(drawApproach({ ruleSet: 'au-wa', voltage: 66 }), 'steep')).toHaveLength(2);
-    expect(pathsOf(drawApproach({ ruleSet: 'ca-ab', voltage: 66 }), 'steep')).toHaveLength(1);
+    const highest = (ruleSet: string, metres: number): number => {
+      const placed = drawApproach({ ruleSet, voltage: 66 });
+      const path = pathsOf(placed, 'steep')[0]!;
+      const wire = pointsOf(pathsOf(placed, 'dim')[0]!)[0]!;
+      const top = path.includes('A') ? wire[1] - radiusOf(path) : Math.min(...pointsOf(path).map(([, y]) => y));
+      return (wire[1] - top) / placed.frame.scale - metres;
+    };
+    expect(highest('au-wa', 6)).toBeGreaterThan(1);
+    expect(highest('ca-ab', 3.5)).toBeCloseTo(0, 1);
   });
   it('keeps the person and the saw outside the ring', () => {
     const placed = drawApproach({ ruleSet: 'de', voltage: 110 });

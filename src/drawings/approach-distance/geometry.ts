@@ -5,7 +5,7 @@ import type { Outcome } from '#core/kit/outcome.ts';
 import { planOn } from '../kit/figures.ts';
 import { inset } from '../kit/frame.ts';
 import { along } from '../kit/labels.ts';
-import { around, circle, polygon, segment } from '../kit/path.ts';
+import { around, circle, polygon, polyline } from '../kit/path.ts';
 import { finish, sketch, type View } from '../kit/picture.ts';
 import type { Box, Placed, Point } from '../kit/placed.ts';
 import { say, word } from '../kit/say.ts';
@@ -34,15 +34,16 @@ export const geometry = (_inputs: Inputs, outcome: Outcome, view: View<Face>, bo
   const s = sketch({ left: feetAt - 0.8, right: distance + 1, bottom: -0.2, top: top + 0.2 }, box, inset(8, { bottom: 14 }));
   const wire = s.at(0, height);
   const radius = s.px(distance);
-  if (inside) {
-    const [left, right] = [s.at(-distance, height), s.at(distance, height)];
-    const lid = s.at(0, top)[1];
-    s.draw(
-      { mark: 'steep', d: polygon([left, right, [right[0], lid], [left[0], lid]]) },
-      { mark: 'limit', d: segment(left, [left[0], lid]) + segment(right, [right[0], lid]) },
-    );
-  }
-  s.draw({ mark: 'steep', d: circle(wire, radius) }, { mark: 'limit', d: circle(wire, radius) }, ground(s.at(feetAt - 0.8, 0), s.at(distance + 1, 0)), lineEnd(wire));
+  // A ring, or its lower half with all that is above it.
+  const lid = s.at(0, top)[1];
+  const lower = Array.from({ length: 37 }, (_, i): Point => [wire[0] - radius * Math.cos((i * Math.PI) / 36), wire[1] + radius * Math.sin((i * Math.PI) / 36)]);
+  const open: Point[] = [[wire[0] - radius, lid], ...lower, [wire[0] + radius, lid]];
+  s.draw(
+    { mark: 'steep', d: inside ? polygon(open) : circle(wire, radius) },
+    { mark: 'limit', d: inside ? polyline(open) : circle(wire, radius) },
+    ground(s.at(feetAt - 0.8, 0), s.at(distance + 1, 0)),
+    lineEnd(wire),
+  );
   const measure = dimension(wire, [wire[0] + radius, wire[1]], 0);
   s.draw(measure.shapes);
 
@@ -60,8 +61,8 @@ export const geometry = (_inputs: Inputs, outcome: Outcome, view: View<Face>, bo
   s.asks.push(
     { text: text('distance'), at: measure.middle, places: ['above', 'below'], gap: 5, strong: true, leader: false },
     { text: text('line'), at: wire, places: ['left', 'above-left'], gap: 10, leader: false },
-    { text: text('empty'), at: [wire[0], wire[1] + radius * 0.5], places: ['on', 'below', 'left'], wrap: 20, leader: false },
+    { text: text('empty'), at: [wire[0] - radius * 0.95, wire[1] - radius * 0.3], places: ['left', 'above-left', 'on', 'below'], wrap: 15, gap: 8 },
   );
-  if (inside) s.asks.push({ text: text('above'), at: [wire[0], wire[1] - radius * 0.75], places: ['on', 'above', 'left'], wrap: 18, leader: false });
+  if (inside) s.asks.push({ text: text('above'), at: [wire[0], lid + 24], places: ['on', 'above', 'left'], wrap: 18, leader: false });
   return { ...finish(s), handles: [] };
 };

@@ -26,7 +26,7 @@ export const geometry: Picture<Face> = (view, box) => {
     { x: s.at(1.4, -0.6)[0], y: s.at(1.4, -0.6)[1], width: s.px(0.8), height: s.px(0.7) },
   );
   s.asks.push(
-    { text: text('close'), at: s.at(2, -1.1), places: ['right', 'below-right', 'below'], gap: 12, wrap: 14, strong: true },
+    { text: text('close'), at: s.at(2, -1.1), places: ['right', 'below-right', 'below'], gap: 10, wrap: 12, strong: true },
     { text: text('apart'), at: s.at(1.95, 0.75), places: ['right', 'above-right', 'above'], gap: 12, wrap: 14, strong: true },
     { text: text('wire'), at: s.at(-2.6, 1.75), places: ['above-right', 'above', 'below-left'], gap: 8, wrap: 22 },
     { text: text('rings'), at: s.at(-2.7, -1.3), places: ['left', 'on', 'below'], wrap: 12, leader: false },
