@@ -21,6 +21,10 @@ import basket from '#content/drawings/basket.json';
 import sawParts from '#content/drawings/saw-parts.json';
 import site from '#content/drawings/site.json';
 import treeSigns from '#content/drawings/tree-signs.json';
+import height from '#content/drawings/height.json';
+import limbWeight from '#content/drawings/limb-weight.json';
+import dropZone from '#content/drawings/drop-zone.json';
+import cutOrder from '#content/drawings/cut-order.json';
 import type { Box, DrawingWords } from '#drawings/kit/placed.ts';
 
 type Words = { title: string; views: Readonly<Record<string, string>>; labels: Readonly<Record<string, string>> };
@@ -47,6 +51,10 @@ const drawings: Readonly<Record<string, { words: Words; tall: Readonly<Record<st
   'tree-signs': { words: treeSigns, tall: { before: 0.95, after: 0.95 } },
   union: { words: union, tall: { collar: 0.72, 'no-collar': 0.72, flush: 0.72, codominant: 0.72 } },
   vibration: { words: vibration, tall: { day: 0.66 } },
+  'cut-order': { words: cutOrder, tall: { side: 0.68 } },
+  'drop-zone': { words: dropZone, tall: { side: 0.8, plan: 0.66 } },
+  height: { words: height, tall: { side: 0.66 } },
+  'limb-weight': { words: limbWeight, tall: { side: 0.64 } },
   weather: { words: weather, tall: { wind: 0.6, air: 0.6 } },
 };
 /** Drawn for the width of a phone's column: its letters are then never smaller than they are drawn. */

@@ -13,12 +13,14 @@ import { noise } from './calculators/noise.ts';
 import { poleLoad } from './calculators/pole-load.ts';
 import { vibration } from './calculators/vibration.ts';
 import { weather } from './calculators/weather.ts';
+import { cutOrder } from './calculators/cut-order.ts';
+import { dropZone } from './calculators/drop-zone.ts';
 import type { AnyCalculator, AnyInput, GotSet } from './kit/calculator.ts';
 import { evaluate as evaluateOne, type Inputs, type Outcome } from './kit/outcome.ts';
 
 /** In handbook order. */
 export const calculators: readonly AnyCalculator[] = [
-  stance, barLength, reduction, limbWeight, height, finalCut, crownShare, approachDistance, lineClearance, poleLoad, vibration, noise, fuelMix, weather,
+  stance, dropZone, barLength, reduction, limbWeight, cutOrder, height, finalCut, crownShare, approachDistance, lineClearance, poleLoad, vibration, noise, fuelMix, weather,
 ];
 
 export const calculator = (id: string): AnyCalculator | undefined => calculators.find((c) => c.id === id);

@@ -27,7 +27,7 @@ type Given = InputsOf<typeof inputs>;
 type AllEnds = { readonly [K in keyof Given]?: Ends };
 
 /** How far the limb may turn before it lets go, radians. */
-const spanOf = (release: Given['release']): number =>
+export const spanOf = (release: Given['release']): number =>
   release === 'hangs' ? Math.PI : radians(fact(release === 'free' ? 'releases-free' : 'releases-late'));
 
 const ends = (value: number, box: Ends | undefined): Ends => box ?? [value, value];

@@ -1,0 +1,68 @@
+/** The worst falls of the outcome, moment by moment, in metres: the frame of `core/formulas/falling-limb.ts`. */
+import { type dropZone, spanOf } from '#core/calculators/drop-zone.ts';
+import { radians } from '#core/formulas/angles.ts';
+import { centreOf, firstTouch, flightFrom, type Limb, type Place, shapes } from '#core/formulas/falling-limb.ts';
+import { gravity } from '#core/formulas/gravity.ts';
+import { search } from '#core/formulas/landing.ts';
+import type { InputsOf } from '#core/kit/calculator.ts';
+import type { Outcome } from '#core/kit/outcome.ts';
+import { quantityOf, worked } from '../kit/figures.ts';
+
+export type Inputs = InputsOf<(typeof dropZone)['inputs']>;
+/** The limb at one moment: both its ends. */
+export type Pose = { butt: readonly [number, number]; tip: readonly [number, number] };
+/** `poses`: on the hinge, in the air, at the touch, lying; `letsGo`, `touches`: which of them. */
+export type Scene = {
+  poses: { readonly inward: readonly Pose[]; readonly outward: readonly Pose[] };
+  letsGo: number; touches: number;
+  outward: number; inward: number; beside: number; keepOut: number; passingOut: number; passingIn: number;
+};
+
+const hinged = 6;
+const flying = 6;
+export const lastPose = hinged + flying + 1;
+
+const pose = (limb: Limb, x: number, y: number, angle: number): Pose => {
+  const c = centreOf(limb);
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return { butt: [x - c * cos, y - c * sin], tip: [x + (limb.length - c) * cos, y + (limb.length - c) * sin] };
+};
+
+/** The worst fall of one way, from the inputs at the protecting corner. */
+const posesOf = (way: 'inward' | 'outward', entered: Inputs, outcome: Outcome): Pose[] => {
+  const i = { ...entered, ...(quantityOf(outcome, way)?.planAt as Partial<Inputs> | undefined) } as Inputs;
+  const one = (value: number): readonly [number, number] => [value, value];
+  const limb: Limb = { length: i.limbLength, shape: shapes[i.shape] };
+  const place: Place = { cutHeight: i.cutHeight, start: radians(i.limbAngle), slope: radians(i.groundSlope) };
+  const span = spanOf(i.release);
+  const worst = search({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape: limb.shape, span, low: i.basketLow, high: i.basketHigh }, [way])?.[way];
+  if (!worst) return [];
+  const poses = Array.from({ length: hinged + 1 }, (_, k): Pose => {
+    const angle = place.start + ((worst.release - place.start) * k) / hinged;
+    return { butt: [0, place.cutHeight], tip: [limb.length * Math.cos(angle), place.cutHeight + limb.length * Math.sin(angle)] };
+  });
+  const f = flightFrom(limb, place, worst.release, worst.kept);
+  const touch = firstTouch(limb, f, place.slope);
+  for (let k = 1; k <= flying; k++) {
+    const t = (touch.time * k) / flying;
+    poses.push(pose(limb, f.x + f.vx * t, f.y + f.vy * t - (gravity * t * t) / 2, f.angle - f.spin * t));
+  }
+  // Lying: as far that way as it may topple.
+  const sign = way === 'outward' ? 1 : -1;
+  const far = sign * worst.value;
+  const near = far - sign * limb.length * Math.cos(place.slope);
+  const ground = (x: number): readonly [number, number] => [x, x * Math.tan(place.slope)];
+  poses.push({ butt: ground(near), tip: ground(far) });
+  return poses;
+};
+
+export const sceneOf = (inputs: Inputs, outcome: Outcome): Scene => {
+  const figure = (name: string): number => quantityOf(outcome, name)?.planOn ?? worked(outcome, name) ?? inputs.limbLength;
+  return {
+    poses: { inward: posesOf('inward', inputs, outcome), outward: posesOf('outward', inputs, outcome) },
+    letsGo: hinged,
+    touches: hinged + flying,
+    outward: figure('outward'), inward: figure('inward'), beside: figure('beside'), keepOut: figure('keepOut'),
+    passingOut: figure('passingOut'), passingIn: figure('passingIn'),
+  };
+};
