@@ -43,6 +43,13 @@ const boxOf = (i: Given, box: AllEnds): Box => ({
   high: i.basketHigh,
 });
 
+/** Where the worst fall of a figure began, as inputs. */
+const there = (worst: Worst) => ({
+  cutHeight: worst.cutHeight, limbLength: worst.length, limbAngle: degrees(worst.start), groundSlope: degrees(worst.slope),
+});
+
+/** Inputs that differ from those entered. */
+type At = { readonly [input: string]: number };
 type Found = { readonly [F in Figure]: Worst };
 /** A limb may hang still on a strip of bark and then drop: it topples a full length either way, whatever was planned. */
 const reaching = (worst: Worst, length: number): number => Math.max(worst.value, length);
@@ -72,18 +79,24 @@ const halvings = 3;
  * The longest piece that, like every shorter one, lands short of one who stands on its stem or tip side: the first length
  * tried that does not, then halved towards the last that does. A piece reaches at least its own length.
  */
-const longestAlong = (i: Given, box: Box): number => {
+const longestAlong = (i: Given, box: Box): { piece: number; at: At } => {
   const room = i.standOff - i.margin;
-  if (room <= 0) return 0;
   const figure = i.standing === 'stemSide' ? 'inward' : 'outward';
+  // Lowest and drooping most, it stands on the ground soonest.
+  let at: At = { cutHeight: box.cutHeight[0], limbAngle: degrees(box.start[0]), groundSlope: degrees(box.slope[1]) };
   const over = (length: number): boolean => {
-    const found = search({ ...box, length: [length, length] }, [figure]);
     // A piece too long to hang clear of the ground is too long.
-    return found === null || reaching(found[figure], length) > room;
+    const place = { cutHeight: box.cutHeight[0], start: box.start[0] };
+    if (!box.slope.every((slope) => startsClear(length, { ...place, slope }))) return true;
+    const worst = (search({ ...box, length: [length, length] }, [figure]) as Found)[figure];
+    if (reaching(worst, length) <= room) return false;
+    const { limbLength: _, ...where } = there(worst);
+    at = where;
+    return true;
   };
   // A piece under the least a field takes is none.
   const { min } = inputs.limbLength;
-  if (room <= min || over(min)) return 0;
+  if (room <= min || over(min)) return { piece: 0, at };
   let low = min;
   let high = room;
   for (let k = 1; k < lengthsTried; k++) {
@@ -97,11 +110,11 @@ const longestAlong = (i: Given, box: Box): number => {
     if (over(length)) high = length;
     else low = length;
   }
-  return low * (1 - missed);
+  return { piece: low * (1 - missed), at };
 };
 
-const longestOf = (i: Given, box: Box, length: number, spread: number): number | null =>
-  i.standing === 'beside' ? longestBeside(i, length, spread) : longestAlong(i, box);
+const longestOf = (i: Given, box: Box, length: number, spread: number): { piece: number | null; at: At } =>
+  i.standing === 'beside' ? { piece: longestBeside(i, length, spread), at: { limbLength: length, spread } } : longestAlong(i, box);
 
 type Said = { outward: number; inward: number; longestPiece: number | null; limbLength: number; passingOut: number; passingIn: number };
 /** What is to be said of these figures; the tip grounds soonest from the lowest cut, the longest limb, the steepest ground. */
@@ -117,10 +130,6 @@ const findingsOf = (i: Given, f: Said, box: Box): (RawFinding | false)[] => {
   ];
 };
 
-/** Where the worst fall of a figure began, as inputs. */
-const there = (worst: Worst): { [input: string]: number } => ({
-  cutHeight: worst.cutHeight, limbLength: worst.length, limbAngle: degrees(worst.start), groundSlope: degrees(worst.slope),
-});
 
 const withMissed = (found: Found): Found =>
   Object.fromEntries(Object.entries(found).map(([figure, worst]) =>
@@ -131,33 +140,39 @@ const ranges = (i: Given, given: AllEnds): Ranges => {
   const seen = search(box) as Found;
   const sure = Object.keys(given).length === 0;
   const found = sure ? seen : withMissed(seen);
-  const [shortest, longest] = box.length;
+  const shortest = box.length[0];
+  // The place of the box where a limb hangs clear of the ground soonest, and the longest that does.
+  const clearest = { cutHeight: box.cutHeight[1], start: box.start[1], slope: box.slope[0] };
+  const longest = startsClear(box.length[1], clearest) ? box.length[1] : i.limbLength;
   const spread = ends(i.spread, given.spread);
   const top = reaches(i, reaching(found.outward, longest), reaching(found.inward, longest), spread[1]);
   const least = reaches(i, shortest, shortest, spread[0]);
   const further = found.outward.value > found.inward.value ? found.outward : found.inward;
-  const far = further.value > longest ? there(further) : { ...there(further), limbLength: longest };
-  const clear = (slope: number): boolean => startsClear(longest, { cutHeight: box.cutHeight[0], start: box.start[0], slope });
+  const hanging = { cutHeight: clearest.cutHeight, limbLength: longest, limbAngle: degrees(clearest.start), groundSlope: degrees(clearest.slope) };
+  const at = (worst: Worst) => (worst.value > longest ? there(worst) : hanging);
+  const far = at(further);
+  const clear = (slope: number): boolean => startsClear(box.length[1], { cutHeight: box.cutHeight[0], start: box.start[0], slope });
   const alongHigh = Math.max(0, i.standOff - i.margin);
+  const along = longestOf(i, box, shortest, spread[1]);
   const piece = {
-    low: longestOf(i, box, shortest, spread[1]) ?? inputs.limbLength.max,
+    low: along.piece ?? inputs.limbLength.max,
     high: i.standing === 'beside' ? (longestBeside(i, longest, spread[0]) ?? inputs.limbLength.max) : alongHigh,
   };
   return {
     outputs: {
-      outward: { low: least.outward, high: top.outward, at: found.outward.value > longest ? there(found.outward) : { limbLength: longest } },
-      inward: { low: least.inward, high: top.inward, at: found.inward.value > longest ? there(found.inward) : { limbLength: longest } },
+      outward: { low: least.outward, high: top.outward, at: at(found.outward) },
+      inward: { low: least.inward, high: top.inward, at: at(found.inward) },
       beside: { low: least.beside, high: top.beside, at: { ...far, spread: spread[1] } },
       keepOut: { low: least.keepOut, high: top.keepOut, at: { ...far, spread: spread[1] } },
       passingOut: { low: 0, high: found.passingOut.value, at: there(found.passingOut) },
       passingIn: { low: 0, high: found.passingIn.value, at: there(found.passingIn) },
-      longestPiece: { ...piece, at: { ...far, limbLength: longest, spread: spread[1] } },
+      longestPiece: { ...piece, at: along.at },
       // Let go at once, the butt is down no later than a stone: no fall of the box takes longer at its shortest.
       fallTime: { low: found.time.value, high: fallDuration(box.cutHeight[1]), at: there(found.time) },
       impactSpeed: { low: 0, high: found.hit.value, at: there(found.hit) },
     },
     findings: findingsOf(i, { ...top, longestPiece: piece.low, limbLength: longest, passingOut: found.passingOut.value, passingIn: found.passingIn.value }, box),
-    beyond: clear(box.slope[0]) && clear(box.slope[1]) ? null : outside('tipInGround', { cutHeight: box.cutHeight[0], limbLength: longest }),
+    beyond: clear(box.slope[0]) && clear(box.slope[1]) ? null : outside('tipInGround', { cutHeight: box.cutHeight[0], limbLength: box.length[1] }),
   };
 };
 
@@ -178,17 +193,19 @@ const steps = (way: 'outward' | 'inward', i: Given, worst: Worst, total: number)
 
 const reachMoves = { cutHeight: 'bends', limbLength: 'bends', limbAngle: 'bends', groundSlope: 'bends' } as const;
 
+const passMoves = { ...reachMoves, basketLow: 'bends', basketHigh: 'bends' } as const;
+
 export const dropZone = defineCalculator({
   id: 'drop-zone',
   inputs,
   outputs: {
     outward: { kind: 'quantity', unit: 'm', protects: 'up', moves: reachMoves },
     inward: { kind: 'quantity', unit: 'm', protects: 'up', moves: reachMoves },
-    beside: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...reachMoves, spread: 'up' } },
-    keepOut: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...reachMoves, spread: 'up' } },
-    passingOut: { kind: 'quantity', unit: 'm', protects: 'up', moves: reachMoves },
-    passingIn: { kind: 'quantity', unit: 'm', protects: 'up', moves: reachMoves },
-    longestPiece: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...reachMoves, spread: 'bends' } },
+    beside: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...reachMoves, spread: 'up', swing: 'up', margin: 'up' } },
+    keepOut: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...reachMoves, spread: 'up', swing: 'up', margin: 'up' } },
+    passingOut: { kind: 'quantity', unit: 'm', protects: 'up', moves: passMoves },
+    passingIn: { kind: 'quantity', unit: 'm', protects: 'up', moves: passMoves },
+    longestPiece: { kind: 'quantity', unit: 'm', protects: 'down', moves: { ...reachMoves, spread: 'bends', swing: 'down', margin: 'down', standOff: 'up' } },
     fallTime: { kind: 'quantity', unit: 's', protects: 'down', moves: reachMoves },
     impactSpeed: { kind: 'quantity', unit: 'm/s', protects: 'up', moves: reachMoves },
   },
@@ -211,7 +228,7 @@ export const dropZone = defineCalculator({
     const found = search(box);
     if (found === null) return outside('tipInGround', { cutHeight: i.cutHeight, limbLength: i.limbLength });
     const all = reaches(i, reaching(found.outward, i.limbLength), reaching(found.inward, i.limbLength), i.spread);
-    const longestPiece = longestOf(i, box, i.limbLength, i.spread);
+    const longestPiece = longestOf(i, box, i.limbLength, i.spread).piece;
     const [passingOut, passingIn] = [found.passingOut.value, found.passingIn.value];
     return answer(
       { ...all, passingOut, passingIn, longestPiece, fallTime: found.time.value, impactSpeed: found.hit.value },

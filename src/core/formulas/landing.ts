@@ -54,8 +54,8 @@ const sweep = (limb: Limb, place: Place, release: number, kept: number, touch: T
     const above = Math.max(0, low - foot);
     if (above >= limb.length || foot > high) continue;
     const arm = Math.sqrt(limb.length ** 2 - above ** 2);
-    if (outward) fall.passingOut = Math.max(fall.passingOut, x + arm);
-    if (inward) fall.passingIn = Math.max(fall.passingIn, arm - x);
+    if (outward > 0) fall.passingOut = Math.max(fall.passingOut, x + Math.min(arm, outward));
+    if (inward > 0) fall.passingIn = Math.max(fall.passingIn, Math.min(arm, inward) - x);
   }
 };
 
@@ -89,6 +89,11 @@ export const lastAngle = (limb: Limb, place: Place, span: number): { angle: numb
 const figures = ['outward', 'inward', 'passingOut', 'passingIn', 'time', 'hit'] as const satisfies readonly Figure[];
 const turns = [0, 1 / 8, 2 / 8, 3 / 8, 4 / 8, 5 / 8, 6 / 8, 7 / 8, 1];
 const spins = [0, 1 / 4, 2 / 4, 3 / 4, 1];
+/** The share of the range between two of these, by dimension. */
+const grid = [1 / 8, 1 / 4];
+/** What a place is searched for more closely, and from what share of the best so far on. */
+const reaching = ['outward', 'inward'] as const satisfies readonly Figure[];
+const worthwhile = 0.85;
 // One figure alone, as in a search within a search, is looked for less finely.
 const roundsFor = (wanted: readonly Figure[]): number => (wanted.length === 1 ? 4 : 6);
 
@@ -99,6 +104,7 @@ type Best = { value: number; point: Point };
 export const search = (box: Box, wanted: readonly Figure[] = figures): { readonly [F in Figure]: Worst } | null => {
   const ends = [[0, 1], [0, 1], box.cutHeight, box.length, box.start, box.slope] as const;
   const best = new Map<Figure, Best>();
+  const here = new Map<Figure, Best>();
   const passing = wanted.includes('passingOut');
   const turnsTried = wanted.length === 1 ? turns.filter((_, i) => i % 2 === 0) : turns;
   const spinsTried = wanted.length === 1 ? spins.filter((_, i) => i % 2 === 0) : spins;
@@ -113,33 +119,41 @@ export const search = (box: Box, wanted: readonly Figure[] = figures): { readonl
     if (last.grounds && turn === 1) ground(fall, limb, place, release);
     for (const figure of wanted) {
       const value = figure === 'time' ? -fall.time : fall[figure];
-      const before = best.get(figure);
-      if (before === undefined || value > before.value) best.set(figure, { value, point: [...point] });
+      if (value > (here.get(figure)?.value ?? -Infinity)) here.set(figure, { value, point });
+      if (value > (best.get(figure)?.value ?? -Infinity)) best.set(figure, { value, point });
     }
   };
-  const corners = (i: number): readonly number[] => (ends[i]![0] === ends[i]![1] ? [ends[i]![0]] : ends[i]!);
-  for (const cutHeight of corners(2)) for (const length of corners(3)) for (const start of corners(4)) for (const slope of corners(5)) {
-    for (const turn of turnsTried) for (const spin of turn === 0 ? [0] : spinsTried) at([turn, spin, cutHeight, length, start, slope]);
-  }
-  if (best.size === 0) return null;
-  const middle = ends.slice(2).map(([low, high]) => (low + high) / 2) as [number, number, number, number];
-  if (ends.slice(2).some(([low, high]) => low < high)) for (const turn of turns) for (const spin of spins) at([turn, spin, ...middle]);
-  for (const figure of wanted) {
+  /** Steps around the best of a figure, halved from round to round, along the first `dimensions` of the box. */
+  const climb = (figure: Figure, from: ReadonlyMap<Figure, Best>, dimensions: number, rounds: number): void => {
     let reach = 1;
-    for (let round = 0; round < roundsFor(wanted); round++) {
+    for (let round = 0; round < rounds; round++) {
       reach /= 2;
-      for (let i = 0; i < ends.length; i++) {
+      for (let i = 0; i < dimensions; i++) {
         const [low, high] = ends[i]!;
         if (low === high) continue;
         for (const way of [-1, 1]) {
-          const point: Point = [...best.get(figure)!.point];
-          const grid = i === 0 ? 1 / 8 : i === 1 ? 1 / 4 : 1;
-          point[i] = Math.min(high, Math.max(low, point[i]! + way * reach * grid * (high - low)));
+          const point: Point = [...from.get(figure)!.point];
+          point[i] = Math.min(high, Math.max(low, point[i]! + way * reach * (grid[i] ?? 1) * (high - low)));
           at(point);
         }
       }
     }
-  }
+  };
+  /** One place: all releases on the grid, then around the best of what lands furthest, where it may lead; not so closely for one figure alone. */
+  const tryPlace = (cutHeight: number, length: number, start: number, slope: number): void => {
+    here.clear();
+    for (const turn of turnsTried) for (const spin of turn === 0 ? [0] : spinsTried) at([turn, spin, cutHeight, length, start, slope]);
+    if (wanted.length === 1) return;
+    for (const figure of reaching) {
+      if (wanted.includes(figure) && here.has(figure) && here.get(figure)!.value > worthwhile * best.get(figure)!.value) climb(figure, here, 2, 4);
+    }
+  };
+  const corners = (i: number): readonly number[] => (ends[i]![0] === ends[i]![1] ? [ends[i]![0]] : ends[i]!);
+  for (const cutHeight of corners(2)) for (const length of corners(3)) for (const start of corners(4)) for (const slope of corners(5)) tryPlace(cutHeight, length, start, slope);
+  const [, , h, l, a, g] = ends.map(([low, high]) => (low + high) / 2) as Point;
+  if (ends.slice(2).some(([low, high]) => low < high)) tryPlace(h, l, a, g);
+  if (best.size === 0) return null;
+  for (const figure of wanted) climb(figure, best, ends.length, roundsFor(wanted));
   return Object.fromEntries(wanted.map((figure) => {
     const { value, point: [turn, spin, cutHeight, length, start, slope] } = best.get(figure)!;
     const last = lastAngle({ length, shape: box.shape }, { cutHeight, start, slope }, box.span);

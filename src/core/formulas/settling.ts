@@ -6,13 +6,17 @@
 import { aboutCentre, centreOf, firstTouch, type Flight, type Limb, type Touch } from './falling-limb.ts';
 import { gravity } from './gravity.ts';
 
-/** Where it may lie, level distance from plumb under the cut; the fastest any end meets the ground; `paths`: how it topples. */
-export type Settled = { from: number; to: number; speed: number; topples: { x: number; outward: boolean; inward: boolean }[] };
+/** Where it may lie, level distance from plumb under the cut; the fastest any end meets the ground; `topples`: over which places, how far out and in. */
+export type Settled = { from: number; to: number; speed: number; topples: { x: number; outward: number; inward: number }[] };
 
-/** Within this of upright the ground decides, not the sum. A judgement. */
-const uprightBand = Math.PI / 6;
-/** Half the energy it takes to go over the end is held to be enough. A judgement. */
-const enough = 0.5;
+/**
+ * Within the first of these of upright the ground decides, not the sum, and it may topple a full length either way; from
+ * there to the second the length fades out. Likewise with the share of the energy that it takes to go over the end.
+ * Judgements, on the safe side; faded, so that a hair's breadth of an input never makes a leap of the reach.
+ */
+const upright = [Math.sin(Math.PI / 6), Math.sin(Math.PI / 3)] as const;
+const enough = [0.5, 0.3] as const;
+const fade = (value: number, [full, none]: readonly [number, number]): number => Math.min(1, Math.max(0, (none - value) / (none - full)));
 const mostHops = 3;
 /** A hop shorter than this is none, s. */
 const hopTime = 0.02;
@@ -97,15 +101,15 @@ export const settle = (limb: Limb, t: Touch, slope: number, hops = 0): Settled =
   const cos = Math.cos(h.lie);
   const sin = Math.sin(h.lie);
   const leansOut = cos > 0;
-  const goesOver = (leansOut === h.turning > 0) && (h.about * h.turning * h.turning) / 2 >= enough * gravity * h.arm * (1 - sin);
-  const either = goesOver || (sin > 0 && Math.abs(cos) < Math.sin(uprightBand));
-  const outward = leansOut || either;
-  const inward = !leansOut || either;
+  const energy = (leansOut === h.turning > 0) ? (h.about * h.turning * h.turning) / 2 / (gravity * h.arm * Math.max(1e-9, 1 - sin)) : 0;
+  const either = Math.max(fade(energy, enough), sin > 0 ? fade(Math.abs(cos), upright) : 0);
   const lying = limb.length * Math.cos(slope);
+  const outward = lying * (leansOut ? 1 : either);
+  const inward = lying * (leansOut ? either : 1);
   const settled: Settled = {
-    from: t.x - (inward ? lying : 0),
-    to: t.x + (outward ? lying : 0),
-    speed: limb.length * Math.sqrt(Math.max(0, turningAt(h, slope + (outward ? 0 : Math.PI)))),
+    from: t.x - inward,
+    to: t.x + outward,
+    speed: limb.length * Math.sqrt(Math.max(0, turningAt(h, slope + (leansOut ? 0 : Math.PI)))),
     topples: [{ x: t.x, outward, inward }],
   };
   if (hops >= mostHops) return settled;
