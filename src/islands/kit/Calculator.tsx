@@ -4,7 +4,7 @@ import { calculator as frame, settings as settingWords } from '#content/interfac
 import type { Inputs } from '#core/kit/outcome.ts';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText, type Step } from './Field.tsx';
-import { Kept } from './Kept.tsx';
+import { Kept, Rested } from './Kept.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import type { CalculatorState, Good } from './useCalculator.ts';
@@ -92,17 +92,17 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
               </form>
               {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
               {!predicts && (
-                <>
+                <Rested>
                   <Findings speaker={speaker} state={state} only="others" />
                   <More speaker={speaker} state={state} />
                   <Working speaker={speaker} state={state} />
-                </>
+                </Rested>
               )}
             </>
           )}
         </Kept>
         {after}
-        <Kept on={[query, outcome, good, system, predicts]}>{() => <ShareBar speaker={speaker} state={state} titles={titles} />}</Kept>
+        <Kept on={[query, outcome, good, system, predicts]}>{() => <Rested><ShareBar speaker={speaker} state={state} titles={titles} /></Rested>}</Kept>
         <p class="soft">{frame.statement}</p>
       </div>
     </div>

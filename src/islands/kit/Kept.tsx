@@ -5,10 +5,10 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 /** Drawn again only when something in `on` has changed; `on` is of one length for ever. */
 export const Kept = ({ on, children }: { on: readonly unknown[]; children: () => ComponentChildren }) => <>{useMemo(children, on)}</>;
 
-/** How long the hand must rest before what is out of sight follows, ms. */
+/** How long the hand must rest before what it does not look at follows, ms. */
 const rest = 150;
 
-/** Out of sight: drawn again when the hand rests. */
+/** What is out of sight, or read only when the hand rests: drawn again when it does. */
 export const Rested = ({ children }: { children: ComponentChildren }) => {
   const shown = useRef(children);
   const [, again] = useState(0);
