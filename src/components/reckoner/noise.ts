@@ -21,7 +21,7 @@ const asPrinted = (criterion: string, level: number): Cell | null => {
   const hours = printed[criterion]?.find(([at]) => at === level)?.[1];
   return hours === undefined || hours > 24 ? null : same(`${hours}\u00a0h`);
 };
-const off = (value: number): Cell => (value > 0 ? figure('dB plain', value, 'down') : dash);
+const off = (value: number): Cell => (value >= 1 ? figure('dB plain', value, 'down') : dash);
 
 export const noiseTables = (): Table[] => [
   {

@@ -1,7 +1,7 @@
 /** How long today, for the hands? */
 import { vibration as fact } from '../facts/vibration.ts';
 import { dailyExposure, exposurePoints, minutesUntil, type Spell } from '../formulas/vibration.ts';
-import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
+import { answer, defineCalculator, type InputProblem, outside, type RawStep } from '../kit/calculator.ts';
 import { guess, optionalQuantity, quantity } from '../kit/inputs.ts';
 import { pairProblems, timeProblem } from '../kit/spells.ts';
 
@@ -35,7 +35,7 @@ export const vibration = defineCalculator({
   exampleGot: 'measured',
   middle: {
     share: '%', counted1: 'm/s2', counted2: 'm/s2', counted3: 'm/s2', countedNext: 'm/s2',
-    rate1: 'points', rate2: 'points', rate3: 'points', action: 'm/s2', limit: 'm/s2',
+    rate1: 'points', rate2: 'points', rate3: 'points', action: 'm/s2', limit: 'm/s2', strongest: 'm/s2', reckoner: 'm/s2',
   },
   findings: {
     overLimit: { level: 'stop', at: 'dailyExposure' },
@@ -43,6 +43,7 @@ export const vibration = defineCalculator({
     assumedUncertainty: { level: 'note' },
     dayEndsFirst: { level: 'note', at: 'minutesToLimit' },
   },
+  limits: ['beyondReckoner'],
   relate: (i): InputProblem[] => [
     ...pairProblems(i, 'magnitude', 'minutes'),
     ...timeProblem(i),
@@ -56,6 +57,9 @@ export const vibration = defineCalculator({
     const spells: Spell[] = given.map(([magnitude, minutes]) => ({ magnitude: counted(magnitude ?? 0), minutes: minutes ?? 0 }));
     const [counted1, counted2, counted3] = spells.map((s) => s.magnitude) as [number, number, number];
     const countedNext = counted(i.nextMagnitude);
+    const reckoner = fact('reckoner-vibration');
+    const strongest = Math.max(counted1, counted2, counted3, countedNext);
+    if (strongest > reckoner) return outside('beyondReckoner', { strongest, reckoner });
     const exposure = dailyExposure(spells);
     const points = exposurePoints(spells);
     const minutesToAction = minutesUntil(action, exposure, countedNext);

@@ -32,6 +32,11 @@ describe('Vibration', () => {
     expect(figure({ magnitude1: 6, minutes1: 480 }, 'minutesToLimit').value).toBe(0);
     expect(ids({ magnitude1: 1, minutes1: 10, nextMagnitude: 1 })).toEqual(['dayEndsFirst']);
   });
+  it('is outside beyond the regulator’s reckoner, which ends at 40 m/s², K counted', () => {
+    expect(run({ magnitude1: 30, uncertainty: 33 })).toMatchObject({ kind: 'answer' });
+    expect(run({ magnitude1: 30, uncertainty: 34 })).toMatchObject({ kind: 'outside', limit: 'beyondReckoner' });
+    expect(run({ nextMagnitude: 30, uncertainty: null })).toMatchObject({ kind: 'outside' });
+  });
   it('wants both halves of a pair, at the empty one, and no more minutes than a day has', () => {
     expect(run({ magnitude2: 3 })).toEqual({ kind: 'problems', problems: [{ input: 'minutes2', problem: 'needsPair', values: {} }] });
     expect(run({ minutes3: 3 })).toEqual({ kind: 'problems', problems: [{ input: 'magnitude3', problem: 'needsPair', values: {} }] });
