@@ -114,3 +114,15 @@ test('it opens with no signal', async ({ site, page }) => {
   await page.goto(site.at('/urgent/'));
   await page.getByText(urgent.stay).waitFor();
 });
+
+test('a copied link names the rule with its edition; figures that changed since are said', async ({ site, page }) => {
+  await page.goto(site.at(link({ ruleSet: 'au-sa', voltage: 33 })));
+  await page.locator('#in-voltage').fill('66');
+  await expect.poll(() => new URL(page.url()).searchParams.get('rules')).toMatch(/^au-sa\.[0-9a-f]{8}$/);
+  const address = page.url();
+  await page.goto(address);
+  await page.locator('.answer-figure').first().waitFor();
+  expect(await page.getByText(lines.ruleChanged).count()).toBe(0);
+  await page.goto(address.replace(/rules=au-sa\.[0-9a-f]{8}/, 'rules=au-sa.00000000'));
+  await page.getByText(lines.ruleChanged).waitFor();
+});

@@ -65,4 +65,20 @@ export type RuleSet = {
 export const ruleSets: readonly RuleSet[] = Object.entries(ruleFiles as unknown as Record<string, Omit<RuleSet, 'id'>>)
   .map(([id, set]) => ({ ...set, id }));
 
+/** The edition of a set's figures, as eight hexadecimal digits (FNV-1a of 32 bits): it changes when a figure does. */
+export const stampOf = ({ persons, plant, unknown }: Pick<RuleSet, 'persons' | 'plant' | 'unknown'>): string => {
+  let hash = 0x811c9dc5;
+  for (const c of JSON.stringify([persons, plant ?? null, unknown ?? null])) hash = Math.imul(hash ^ (c.codePointAt(0) as number), 0x01000193) >>> 0;
+  return hash.toString(16).padStart(8, '0');
+};
+
+/** How a link names a set and the edition of its figures: `au-sa.1a2b3c4d`. */
+export const ruleMark = (set: RuleSet): string => `${set.id}.${stampOf(set)}`;
+
+/** What a link's mark says now: the set's id, and whether its figures have changed since; null for a set that is gone. */
+export const readMark = (mark: string): { id: string; changed: boolean } | null => {
+  const set = ruleSet(mark.split('.')[0] as string);
+  return set ? { id: set.id, changed: mark !== ruleMark(set) } : null;
+};
+
 export const ruleSet = (id: string): RuleSet | undefined => ruleSets.find((set) => set.id === id);

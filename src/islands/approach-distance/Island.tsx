@@ -1,5 +1,7 @@
 import drawn from '#content/drawings/approach-distance.json';
 import { approachDistance } from '#core/calculators/approach-distance.ts';
+import { ruleMark, ruleSet } from '#core/facts/rule-sets.ts';
+import type { Inputs as Given } from '#core/kit/outcome.ts';
 import { Drawing } from '#drawings/approach-distance/Drawing.tsx';
 import type { Inputs } from '#drawings/approach-distance/geometry.ts';
 import { Calculator } from '../kit/Calculator.tsx';
@@ -11,9 +13,13 @@ import { RuleSheet } from './RuleSheet.tsx';
 import { usualSteps, withRuleTitles } from './words.ts';
 
 const steps = { voltage: usualSteps };
+const markOf = (inputs: Given): string | undefined => {
+  const set = ruleSet(String(inputs['ruleSet']));
+  return set && ruleMark(set);
+};
 
 export default function ApproachDistanceIsland(props: IslandProps) {
-  const state = useCalculator(approachDistance);
+  const state = useCalculator(approachDistance, markOf);
   return (
     <>
       <Calculator

@@ -1,21 +1,24 @@
 /** The rule set and the operator's figure, kept on the device for the whole handbook; offered, never kept silently. */
 import { useEffect, useState } from 'preact/hooks';
 import { lines as frame } from '#content/interface.json';
-import { noRuleSet } from '#core/calculators/approach-distance.ts';
-import { ruleSet } from '#core/facts/rule-sets.ts';
+import { approachDistance, noRuleSet } from '#core/calculators/approach-distance.ts';
+import { readMark, ruleSet } from '#core/facts/rule-sets.ts';
+import { readLink } from '#core/kit/link.ts';
 import { keepOwn, own } from '#device/own-distance.ts';
-import { onChange, set, settings } from '#device/settings.ts';
+import { held, onChange, set, settings } from '#device/settings.ts';
 import type { CalculatorState } from '../kit/useCalculator.ts';
 
 export const RuleKept = ({ state }: { state: CalculatorState }) => {
   const [kept, setKept] = useState<string | null>(null);
+  const [changed, setChanged] = useState(false);
   const [ownKept, setOwnKept] = useState<number | null>(null);
   useEffect(() => {
     const look = (): void => {
-      setKept(settings().ruleSet);
+      setKept('ruleSet' in held() ? null : settings().ruleSet);
       setOwnKept(own());
     };
     look();
+    setChanged(readMark(readLink(approachDistance, location.search).extras.rules ?? '')?.changed ?? false);
     const wanted = settings().ruleSet;
     const some: { [name: string]: string | number } = {};
     const figure = own();
@@ -33,12 +36,15 @@ export const RuleKept = ({ state }: { state: CalculatorState }) => {
   const field = state.fields['ownDistance'];
   const figure = typeof field?.value === 'number' ? field.value : null;
   return (
-    <p class="rule-kept no-print">
-      {ruleSet(chosen) && chosen !== kept && <button type="button" onClick={() => set({ ruleSet: chosen })}>{frame.keepRule}</button>}
-      {ruleSet(chosen) && chosen === kept && <span>{frame.ruleKept}</span>}
-      {field?.problem === null && figure !== ownKept && (
-        <button type="button" onClick={() => { keepOwn(figure); setOwnKept(own()); }}>{figure === null ? frame.forgetOwn : frame.keepOwn}</button>
-      )}
-    </p>
+    <>
+      {changed && <p class="finding caution" role="alert">{frame.ruleChanged}</p>}
+      <p class="rule-kept no-print">
+        {ruleSet(chosen) && chosen !== kept && <button type="button" onClick={() => set({ ruleSet: chosen })}>{frame.keepRule}</button>}
+        {ruleSet(chosen) && chosen === kept && <span>{frame.ruleKept}</span>}
+        {field?.problem === null && figure !== ownKept && (
+          <button type="button" onClick={() => { keepOwn(figure); setOwnKept(own()); }}>{figure === null ? frame.forgetOwn : frame.keepOwn}</button>
+        )}
+      </p>
+    </>
   );
 };

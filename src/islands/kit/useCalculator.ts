@@ -24,7 +24,8 @@ const outcomeOf = (calculator: AnyCalculator, fields: Fields, general: readonly 
   return { inputs, outcome: all.length > 0 ? { kind: 'problems', problems: all } : evaluate(calculator, inputs, got) };
 };
 
-export const useCalculator = (calculator: AnyCalculator) => {
+/** `markOf`: what else a link holds: the rule set the figures are by, with its edition. */
+export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Inputs) => string | undefined) => {
   const [system, setSystem] = useState<UnitSystem>('metric');
   const [fields, setFields] = useState<Fields>(() => exampleFields(calculator, 'metric'));
   const [isExample, setIsExample] = useState(true);
@@ -43,7 +44,7 @@ export const useCalculator = (calculator: AnyCalculator) => {
   useEffect(() => {
     const link = readLink(calculator, location.search);
     if (link.extras.units) hold({ units: link.extras.units });
-    if (link.extras.rules) hold({ ruleSet: link.extras.rules });
+    if (link.extras.rules) hold({ ruleSet: link.extras.rules.split('.')[0] as string });
     setLinkUnits((held().units as UnitSystem | undefined) ?? null);
     const now = settings().units;
     setSystem(now);
@@ -73,7 +74,8 @@ export const useCalculator = (calculator: AnyCalculator) => {
     if (isRead) delete document.documentElement.dataset['linked'];
   }, [isRead]);
 
-  const query = writeLink(calculator, forLink(fields), entered(fields).got);
+  const rules = markOf?.(inputs);
+  const query = writeLink(calculator, forLink(fields), entered(fields).got, rules ? { rules } : {});
   useEffect(() => {
     if (!touched) return;
     const later = setTimeout(() => history.replaceState(history.state, '', `?${query}${location.hash}`), pause);
@@ -104,7 +106,10 @@ export const useCalculator = (calculator: AnyCalculator) => {
     predicts,
     showAnswer: (): void => setPredicts(false),
     linkUnits,
-    keepUnits: (): void => set(held()),
+    keepUnits: (): void => {
+      const { units } = held();
+      if (units) set({ units });
+    },
     setText: (name: string, text: string): void => one(name, (f) => withText(inputNamed(name), f, text, system)),
     setGot: (name: string, got: Got): void => one(name, (f) => ({ ...f, got })),
     setGirth: (name: string, girth: boolean): void => one(name, (f) => withGirth(inputNamed(name), f, girth, system)),
