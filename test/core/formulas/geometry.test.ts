@@ -55,7 +55,7 @@ describe('sections', () => {
 });
 
 describe('wood full of water', () => {
-  // Wood Handbook, rule for the most water wood can hold, printed as 267 % at 0.30 and 44 % at 0.90 in a transcription; with its own
+  // Wood Handbook, rule for the most water wood can hold, printed as 267 % at 0.30 and 44 % at 0.90 in a typed copy; with its own
   // 1.54 the rule gives 268.4 and 46.2. In weight: 0.30 × 3.684 and 0.90 × 1.462 of water's.
   it.each([[300, 1105.2], [900, 1315.8]])('basic %d: %f', (basic, full) => {
     expect(Math.abs(saturatedDensity(basic) - full)).toBeLessThan(0.5);
