@@ -209,7 +209,7 @@ export const dropZone = defineCalculator({
     fallTime: { kind: 'quantity', unit: 's', protects: 'down', moves: reachMoves },
     impactSpeed: { kind: 'quantity', unit: 'm/s', protects: 'up', moves: reachMoves },
   },
-  lead: ['outward', 'inward', 'beside', 'keepOut'],
+  lead: ['inward', 'outward', 'beside'],
   middle: { releaseOut: 'deg', releaseIn: 'deg', touchOut: 'm', touchIn: 'm', tipSpeed: 'm/s', kept: '%', reach: 'm', grounding: 'deg', bystander: 'm' },
   findings: {
     tooLong: { level: 'stop' },

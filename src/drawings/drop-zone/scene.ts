@@ -28,9 +28,8 @@ const pose = (limb: Limb, x: number, y: number, angle: number): Pose => {
   return { butt: [x - c * cos, y - c * sin], tip: [x + (limb.length - c) * cos, y + (limb.length - c) * sin] };
 };
 
-/** The worst fall of one way, from the inputs at the protecting corner. */
-const posesOf = (way: 'inward' | 'outward', entered: Inputs, outcome: Outcome): Pose[] => {
-  const i = { ...entered, ...(quantityOf(outcome, way)?.planAt as Partial<Inputs> | undefined) } as Inputs;
+/** The worst fall of one way, of the limb as entered: what the guesses add is told by the ground that is marked. */
+const posesOf = (way: 'inward' | 'outward', i: Inputs): Pose[] => {
   const one = (value: number): readonly [number, number] => [value, value];
   const limb: Limb = { length: i.limbLength, shape: shapes[i.shape] };
   const place: Place = { cutHeight: i.cutHeight, start: radians(i.limbAngle), slope: radians(i.groundSlope) };
@@ -59,7 +58,7 @@ const posesOf = (way: 'inward' | 'outward', entered: Inputs, outcome: Outcome): 
 export const sceneOf = (inputs: Inputs, outcome: Outcome): Scene => {
   const figure = (name: string): number => quantityOf(outcome, name)?.planOn ?? worked(outcome, name) ?? inputs.limbLength;
   return {
-    poses: { inward: posesOf('inward', inputs, outcome), outward: posesOf('outward', inputs, outcome) },
+    poses: { inward: posesOf('inward', inputs), outward: posesOf('outward', inputs) },
     letsGo: hinged,
     touches: hinged + flying,
     outward: figure('outward'), inward: figure('inward'), beside: figure('beside'), keepOut: figure('keepOut'),

@@ -5,6 +5,7 @@ import { expect } from 'vitest';
 import type { AnyCalculator, AnyInput, Got, GotSet } from '#core/kit/calculator.ts';
 import { evaluate, type Answer, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
 import { atCorner, type Corner, variablesOf } from '#core/kit/tolerance.ts';
+import { exampleOf } from '#core/registry.ts';
 import { checks } from '#src/schemas.ts';
 
 const arbitraryOf = (input: AnyInput): fc.Arbitrary<Inputs[string]> => {
@@ -91,7 +92,7 @@ export const expectBounded = (calculator: AnyCalculator, inputs: Inputs, got: Go
 export const checkRows = (id: string) => checks.parse(JSON.parse(readFileSync(`shared/checks/${id}.json`, 'utf8'))).rows;
 
 export const expectCheck = (calculator: AnyCalculator, row: ReturnType<typeof checkRows>[number]): void => {
-  const outcome = evaluate(calculator, row.given as Inputs, 'exact');
+  const outcome = evaluate(calculator, { ...exampleOf(calculator), ...row.given } as Inputs, 'exact');
   expect(outcome).toMatchObject({ kind: 'answer' });
   for (const [name, expected] of Object.entries(row.expect)) {
     const figure = (outcome as Answer).outputs[name] as { value: number | string };
