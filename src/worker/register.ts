@@ -11,7 +11,13 @@ const notice = () => (loaded ??= import('./notice.ts'));
 
 /** @param shown whether its progress is told: for the first edition, not for one that comes while the reader reads */
 const keep = async (shown: boolean) => {
-  if (shown) onProgress(async ({ done, total }) => (await notice()).showProgress(done, total));
+  let first: string | undefined;
+  if (shown) {
+    onProgress(async ({ edition, done, total }) => {
+      first ??= edition;
+      if (edition === first) (await notice()).showProgress(done, total);
+    });
+  }
   const found = await register();
   onWaiting(found, async (waiting) => (await notice()).offer(() => take(waiting)));
   // The browser may have cleared some of it away since the last visit. `/offline/` shows that and has a button for it.

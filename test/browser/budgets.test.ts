@@ -3,7 +3,7 @@ import { DIST, pagesOf } from '../site/built.ts';
 import { expect, test } from './harness.ts';
 import { budgetOf, weigh, type Weighed } from './weigh.ts';
 
-test('every page is within its budget', async ({ site, profile }) => {
+test('every page is within its budget', { timeout: 600_000 }, async ({ site, profile }) => {
   const weighed: Weighed[] = [];
   for (const { path } of pagesOf(DIST)) {
     const context = await profile({ serviceWorkers: 'block' });

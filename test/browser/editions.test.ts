@@ -46,8 +46,12 @@ test('a new edition is offered, waits, and is taken with the address as it is', 
   const first = editionIn(DIST);
   await page.goto(site.at('/terms/?q=collar&x=1.5'));
   await untilKept(page);
+  await page.locator('.notice').waitFor({ state: 'detached' });
   await site.restart({ dir: second() });
   await update(page);
+  // Its fetching is not told: the reader is reading.
+  await page.locator('.notice').waitFor();
+  expect(await page.locator('.notice progress').isVisible()).toBe(false);
   await page.getByText(offline.offer).waitFor();
   // It waits: the old one answers for as long as the reader likes.
   await page.reload();

@@ -11,7 +11,7 @@ const NO_SERVER = /Failed to load resource|ERR_CONNECTION_REFUSED/;
 const heading = (html: string) => /<h1[^>]*>([\s\S]*?)<\/h1>/.exec(html)?.[1]?.replace(/<[^>]*>/g, '').replace(/\s+/g, ' ').trim();
 
 describe.each(HOSTED)('with the server stopped, under %s', (base, dir) => {
-  test('every page opens', async ({ site, page }) => {
+  test('every page opens', { timeout: 300_000 }, async ({ site, page }) => {
     await site.restart({ base, dir });
     await page.goto(site.at('/'));
     await untilKept(page);

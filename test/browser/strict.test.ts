@@ -4,7 +4,7 @@ import { expect, test, untilKept } from './harness.ts';
 
 const HEADER = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; worker-src 'self'; frame-ancestors 'none'";
 
-test('every page runs under a policy sent as header, and search answers', async ({ site, page }) => {
+test('every page runs under a policy sent as header, and search answers', { timeout: 300_000 }, async ({ site, page }) => {
   await site.restart({ extraHeaders: { 'Content-Security-Policy': HEADER } });
   for (const { path } of pagesOf(DIST)) await page.goto(site.at(path));
   // The library itself, in its worker, which takes its policy from the header.
