@@ -135,6 +135,13 @@ export const tablePage = z.strictObject({
   sources: z.array(id).default([]),
 });
 
+/** `content/routes.json`: short reads by what is ahead, and the words of their page. */
+export const routes = z.strictObject({
+  title: text, description: text, also: z.array(text), say: text, ahead: text, read: text, readChosen: text,
+  chosen: text, none: text, minutes: text,
+  routes: z.array(z.strictObject({ id, title: text, chapters: z.array(id).min(1) })).min(1),
+});
+
 /** `content/handbook.json`: the parts, and in each the order of its calculators and chapters. */
 export const handbook = z.strictObject({
   parts: z.array(z.strictObject({ id, title: text, calculators: z.array(id).default([]), chapters: z.array(id) })),

@@ -1,6 +1,7 @@
 /** The structured index of search: what can be found by title and other names. Loaded when search is opened. */
 import { getCollection } from 'astro:content';
 import words from '#content/interface.json';
+import routes from '#content/routes.json';
 import { address } from '#components/address.ts';
 import { chapters } from '#components/handbook.ts';
 import { tablePages } from '#components/reckoner/pages.ts';
@@ -34,6 +35,8 @@ const entries = async (): Promise<Entry[]> => {
       .map(({ a, title, also, summary }): Entry => ({ k: 'table', t: title, a: address(a), o: also, ...line(summary) })),
     ...tablePages.map((page): Entry => ({ k: 'table', t: page.title, a: address(`/tables/${page.id}/`), o: page.also, ...line(page.summary) })),
     { k: 'page', t: words.urgent.title, a: address('/urgent/'), o: words.urgent.also, s: words.urgent.description },
+    { k: 'page', t: routes.title, a: address('/routes/'), o: routes.also, s: routes.description },
+    { k: 'page', t: words.book.title, a: address('/book/'), o: words.book.also, s: words.book.description },
     { k: 'page', t: words.places.sources, a: address('/sources/') },
     { k: 'page', t: words.places.offline, a: address('/offline/'), o: words.search.offlineAlso },
   ];

@@ -9,6 +9,8 @@ const BUDGETS: [kind: RegExp, budget: number][] = [
   [/^\/chapters\/[^/]+\/$/, 14 * KB],
   [/^\/calculators\/[^/]+\/$/, 35 * KB],
   [/^\/$/, 10 * KB],
+  // Every chapter on one page: nobody is sent there who only wants to read.
+  [/^\/book\/$/, 200 * KB],
 ];
 /** No figure is asked for the other pages; the calculators' is their roof. */
 const ROOF = 35 * KB;
