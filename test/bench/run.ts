@@ -8,6 +8,7 @@ import { budgetOf, hasBudget, weigh } from '../browser/weigh.ts';
 import { DIST, pagesOf } from '../site/built.ts';
 import { buildCost } from './build.ts';
 import { ALLOWED, drag } from './drag.ts';
+import { readingLevels } from './reading-level.ts';
 import { evaluationCost, manyFalls } from './falls.ts';
 
 let missed = 0;
@@ -47,6 +48,11 @@ say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core 
 const { place, beyond, count } = manyFalls();
 say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
 say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
+
+console.log('\nReading level of the chapters, Flesch-Kincaid grade (years of school), the hardest first');
+const levels = readingLevels();
+for (const { slug, grade, words } of levels) say(slug, grade.toFixed(1), `${words} words`, true);
+say('their mean', (levels.reduce((sum, { grade }) => sum + grade, 0) / levels.length).toFixed(1), '', true);
 
 console.log('\nA clean build');
 const { seconds, bytes } = buildCost();
