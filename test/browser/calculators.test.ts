@@ -10,6 +10,7 @@ import { writeLink } from '#core/kit/link.ts';
 import type { Inputs, Quantity } from '#core/kit/outcome.ts';
 import { show } from '#core/kit/show.ts';
 import { calculators, evaluate, example } from '#core/registry.ts';
+import { ready, tabTo } from './alive.ts';
 import { expect, launch, test, Watch } from './harness.ts';
 
 const frame = words.calculator;
@@ -48,20 +49,6 @@ const changed = (calculator: AnyCalculator): { name: string; value: number; inpu
     }
   }
   throw new Error(`${calculator.id}: no small change that shows`);
-};
-
-/** The island comes alive at the first act. */
-const ready = async (page: Page): Promise<void> => {
-  await page.mouse.move(5, 5);
-  await page.mouse.move(9, 9);
-  await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
-};
-const tabTo = async (page: Page, selector: string): Promise<void> => {
-  for (let i = 0; i < 200; i++) {
-    await page.keyboard.press('Tab');
-    if (await page.evaluate((s) => document.activeElement?.matches(s) ?? false, selector)) return;
-  }
-  throw new Error(`no way to ${selector} by keyboard`);
 };
 
 describe.each(calculators.map((c) => [c.id, c] as const))('%s', (id, calculator) => {
@@ -203,9 +190,8 @@ test('what is typed, chosen and pressed before the page has come alive is not lo
 test('a carried result arrives as it is, and asks for the rest', async ({ site, page }) => {
   await page.goto(site.at('/calculators/bar-length/'));
   await ready(page);
-  await page.locator('.work .ways-on a').first().click();
-  await page.waitForURL(/reduction/);
-  expect(await page.locator('#in-parentDiameter').inputValue()).toBe('100');
+  await page.locator('.work .ways-on a[href*="/calculators/reduction/"]').click();
+  await expect.poll(() => page.locator('#in-parentDiameter').inputValue()).toBe('100');
   await page.locator('#error-lateralDiameter .field-error').waitFor();
 });
 

@@ -13,13 +13,9 @@ type Props = { label: string; onAngle: (angle: number) => void };
 const degrees = (angle: number): string => showValue({ unit: 'deg', step: 0.1 }, angle, 'metric');
 
 export const Tilt = ({ label, onAngle }: Props) => {
-  const [there, setThere] = useState(false);
   const [said, setSaid] = useState('');
   const stop = useRef<() => void>(() => undefined);
-  useEffect(() => {
-    setThere(typeof DeviceOrientationEvent !== 'undefined');
-    return () => stop.current();
-  }, []);
+  useEffect(() => () => stop.current(), []);
 
   const listen = (): void => {
     let readings: Reading[] = [];
@@ -49,6 +45,10 @@ export const Tilt = ({ label, onAngle }: Props) => {
   };
   const ask = async (): Promise<void> => {
     stop.current();
+    if (typeof DeviceOrientationEvent === 'undefined') {
+      setSaid(words.none);
+      return;
+    }
     const { requestPermission } = DeviceOrientationEvent as WithLeave;
     try {
       // Safari asks the reader; the method needs its object.
@@ -59,9 +59,8 @@ export const Tilt = ({ label, onAngle }: Props) => {
       setSaid(words.refused);
     }
   };
-  if (!there) return null;
   return (
-    <span class="tilt no-print">
+    <span class="tilt needs-script no-print">
       <button type="button" aria-label={`${label}: ${words.use}`} onClick={() => void ask()}>{words.use}</button>
       <span role="status">{said || null}</span>
     </span>
