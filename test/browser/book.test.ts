@@ -10,8 +10,9 @@ const SHEET = { width: (178 / 25.4) * 96, height: (264 / 25.4) * 96 };
 
 test('the printed handbook has its contents, page numbers and every part', { timeout: 300_000 }, async ({ site, profile }) => {
   const page = await (await profile({ serviceWorkers: 'block' })).newPage();
+  page.setDefaultTimeout(240_000);
   await page.goto(site.at('/book/'), { waitUntil: 'networkidle' });
-  const { pages, text } = await readPdf(await page.pdf({ format: 'A4', printBackground: false, timeout: 240_000 }));
+  const { pages, text } = await readPdf(await page.pdf({ format: 'A4', printBackground: false }));
   expect(pages.length).toBeGreaterThan(50);
   expect(pages.filter(({ words: count }) => count <= 3)).toEqual([]);
   const plain = text.replace(/\s+/g, ' ');

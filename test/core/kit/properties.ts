@@ -11,6 +11,7 @@ import { checkInputs } from '#core/kit/problems.ts';
 import { exampleOf } from '#core/registry.ts';
 import { gotSets, inputsOf, validInputs } from './arbitrary.ts';
 import { pointIn } from './box.ts';
+import { randomFrom } from './random.ts';
 
 const seed = Number(process.env['SEED'] ?? 60);
 const runs = Number(process.env['RUNS'] ?? 60);
@@ -18,18 +19,6 @@ const runs = Number(process.env['RUNS'] ?? 60);
 const dense = 100;
 
 const settings = (numRuns = runs) => ({ seed, numRuns });
-const randomFrom = (start: number) => {
-  // Mulberry32: small, even enough, and the same on every machine.
-  let state = start >>> 0;
-  return (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
-
 const outputsOf = (calculator: AnyCalculator): [string, AnyOutput][] => Object.entries(calculator.outputs as { [name: string]: AnyOutput });
 const compute = (calculator: AnyCalculator, inputs: Inputs): Computed => calculator.compute(inputs) as Computed;
 const wide = (...figures: number[]): number => 1e-9 + 1e-9 * Math.max(...figures.map(Math.abs));
