@@ -23,7 +23,8 @@ describe('scripts off', () => {
     const page = await (await profile({ javaScriptEnabled: false })).newPage();
     await page.goto(site.at(path));
     await page.locator('.answer-figure:visible').first().waitFor();
-    expect(await page.locator('.answer-figure:visible').first().innerText()).toMatch(/\d/);
+    // A figure with its unit, or a word where the answer is a choice.
+    for (const figure of await page.locator('.answer-figure:visible').allInnerTexts()) expect(figure.trim()).not.toBe('');
     expect(await page.locator('main svg:visible').count()).toBeGreaterThan(0);
   });
 
