@@ -26,7 +26,7 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   const right = Math.max(scene.outward, inputs.limbLength) + 0.4;
   const start = scene.poses.inward[0];
   const top = Math.max(inputs.cutHeight, start?.tip[1] ?? 0) + 0.7;
-  const s = sketch({ left, right, bottom: Math.min(onGround(left), onGround(right), 0), top }, box, inset(8, { bottom: 36, top: 14 }), held);
+  const s = sketch({ left, right, bottom: Math.min(onGround(left), onGround(right), 0), top }, box, inset(8, { bottom: 46, top: 12 }), held);
   const text = (name: string, figures = {}) => say(word(labels, name), figures);
   const at = (p: readonly [number, number]): Point => s.at(p[0], p[1]);
   const strip = (from: number, to: number): string => {
