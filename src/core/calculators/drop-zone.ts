@@ -181,13 +181,13 @@ const steps = (way: 'outward' | 'inward', i: Given, worst: Worst, total: number)
   const limb: Limb = { length: worst.length, shape: shapes[i.shape] };
   const place = { cutHeight: worst.cutHeight, start: worst.start, slope: worst.slope };
   const touch = firstTouch(limb, flightFrom(limb, place, worst.release, worst.kept), worst.slope);
-  const release = degrees(worst.release);
+  const letGo = degrees(worst.release);
   const tipSpeed = hingeSpin(limb, worst.start, worst.release, worst.kept) * worst.length;
-  const named = way === 'outward' ? { release: 'releaseOut', touch: 'touchOut' } : { release: 'releaseIn', touch: 'touchIn' };
+  const touches = way === 'outward' ? 'touchOut' : 'touchIn';
   return [
-    { id: i.shape, values: { [named.release]: release, limbLength: i.limbLength, limbAngle: i.limbAngle, kept: 100 * worst.kept }, result: { name: 'tipSpeed', value: tipSpeed } },
-    { id: named.touch, values: { tipSpeed, [named.release]: release, cutHeight: i.cutHeight }, result: { name: named.touch, value: way === 'outward' ? touch.x : -touch.x } },
-    { id: way, values: { [named.touch]: way === 'outward' ? touch.x : -touch.x, limbLength: i.limbLength }, result: { name: way, value: total } },
+    { id: i.shape, values: { letGo, limbLength: i.limbLength, limbAngle: i.limbAngle, kept: 100 * worst.kept }, result: { name: 'tipSpeed', value: tipSpeed } },
+    { id: touches, values: { tipSpeed, letGo, cutHeight: i.cutHeight }, result: { name: touches, value: way === 'outward' ? touch.x : -touch.x } },
+    { id: way, values: { [touches]: way === 'outward' ? touch.x : -touch.x, limbLength: i.limbLength }, result: { name: way, value: total } },
   ];
 };
 
@@ -210,7 +210,7 @@ export const dropZone = defineCalculator({
     impactSpeed: { kind: 'quantity', unit: 'm/s', protects: 'up', moves: reachMoves },
   },
   lead: ['inward', 'outward', 'beside'],
-  middle: { releaseOut: 'deg', releaseIn: 'deg', touchOut: 'm', touchIn: 'm', tipSpeed: 'm/s', kept: '%', reach: 'm', grounding: 'deg', bystander: 'm' },
+  middle: { letGo: 'deg', touchOut: 'm', touchIn: 'm', tipSpeed: 'm/s', kept: '%', reach: 'm', grounding: 'deg', bystander: 'm' },
   findings: {
     tooLong: { level: 'stop' },
     throwsBack: { level: 'caution' },

@@ -37,7 +37,7 @@ export const Working = ({ speaker, state }: { speaker: Speaker; state: Calculato
     <section>
       <h2>{frame.working}</h2>
       <ol class="working">
-        {state.outcome.working.map((step) => <Line key={`${step.id}-${step.result.name}`} speaker={speaker} step={step} />)}
+        {state.outcome.working.map((step, i) => <Line key={`${i}-${step.id}`} speaker={speaker} step={step} />)}
       </ol>
     </section>
   );

@@ -138,7 +138,7 @@ describe('a calculator that finds its own ranges', () => {
   it('raises its own findings, beside those as entered, and says what lies outside', () => {
     const of: Toy = {
       finding: { level: 'stop', at: 'out' },
-      ranges: () => ({ outputs: {}, findings: [false, { id: 'bad', values: { x: 12 } }], beyond: { kind: 'outside', limit: 'edge', values: { x: 13 } } }),
+      ranges: () => ({ outputs: {}, findings: [false, { id: 'other' }, { id: 'bad', values: { x: 12 } }], beyond: { kind: 'outside', limit: 'edge', values: { x: 13 } } }),
     };
     expect(findings(of)).toEqual([
       { id: 'bad', level: 'stop', values: { x: 12 }, guess: true },

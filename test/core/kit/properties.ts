@@ -1,27 +1,22 @@
 /**
  * What holds for every calculator, whatever it works out. `holdsForAll(calculator)` declares the tests.
- * Runs are the same each time; SEED=n in the environment tries others, RUNS=n more of them.
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { AnyCalculator, AnyOutput, Computed, GotSet, Move, SharedError } from '#core/kit/calculator.ts';
+import type { AnyCalculator, AnyOutput, Computed, GotSet, SharedError } from '#core/kit/calculator.ts';
 import { readLink, reserved, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
 import { checkInputs } from '#core/kit/problems.ts';
 import { exampleOf } from '#core/registry.ts';
 import { gotSets, inputsOf, validInputs } from './arbitrary.ts';
 import { pointIn } from './box.ts';
+import { directions } from './directions.ts';
 import { randomFrom } from './random.ts';
+import { compute, outputsOf, runs, seed, settings, wide } from './runs.ts';
 
-const seed = Number(process.env['SEED'] ?? 60);
-const runs = Number(process.env['RUNS'] ?? 60);
 /** Points of the box for each set of inputs. */
 const dense = 100;
 
-const settings = (numRuns = runs) => ({ seed, numRuns });
-const outputsOf = (calculator: AnyCalculator): [string, AnyOutput][] => Object.entries(calculator.outputs as { [name: string]: AnyOutput });
-const compute = (calculator: AnyCalculator, inputs: Inputs): Computed => calculator.compute(inputs) as Computed;
-const wide = (...figures: number[]): number => 1e-9 + 1e-9 * Math.max(...figures.map(Math.abs));
 const isQuantity = (figure: Answer['outputs'][string] | undefined): figure is Quantity => !!figure && 'low' in figure;
 
 /** Every number in it is finite and nothing is undefined: what JSON would lose is not there. */
@@ -180,53 +175,6 @@ const bounds = (calculator: AnyCalculator): void => {
         if (output.protects !== 'down' || !beyond) expect(value, where).toBeLessThanOrEqual(figure.high + slack);
       }
     }
-  });
-};
-
-const scaled = (value: Inputs[string] | undefined, by: number): Inputs[string] => {
-  if (Array.isArray(value)) return value.map((item: number) => item * by);
-  return typeof value === 'number' ? value * by : null;
-};
-
-/** An input's ways to be moved: itself, or all that share an error by a factor. */
-type Mover = { name: string; move: (inputs: Inputs, to: number) => Inputs };
-const moversOf = (calculator: AnyCalculator): Mover[] => [
-  ...inputsOf(calculator).flatMap(([name, input]): Mover[] => {
-    if (input.kind === 'choice') return [];
-    const reach = (to: number): number => input.min + to * (input.max - input.min);
-    if (input.kind === 'quantity') return [{ name, move: (inputs, to) => ({ ...inputs, [name]: reach(to) }) }];
-    return [{ name, move: (inputs, to) => ({ ...inputs, [name]: scaled(inputs[name], 0.5 + to) }) }];
-  }),
-  ...Object.entries(calculator.shared as { [name: string]: SharedError }).map(([name, error]): Mover => ({
-    name,
-    move: (inputs, to) => ({
-      ...inputs,
-      ...Object.fromEntries(error.inputs.map((n) => [n, scaled(inputs[n], 0.75 + to / 2)])),
-    }),
-  })),
-];
-
-const directions = (calculator: AnyCalculator): void => {
-  const goes = (move: Move | undefined, from: number, to: number): boolean => {
-    if (move === undefined) return Math.abs(to - from) <= wide(from, to);
-    // A solver's last digits may go either way.
-    const give = 1000 * wide(from, to);
-    if (move === 'up') return to >= from - give;
-    return move === 'down' ? to <= from + give : true;
-  };
-  it.each(moversOf(calculator))('moves with $name as declared', ({ name, move }) => {
-    const part = fc.double({ min: 0, max: 1, noNaN: true });
-    fc.assert(fc.property(validInputs(calculator), part, part, (inputs, one, two) => {
-      const [less, more] = [move(inputs, Math.min(one, two)), move(inputs, Math.max(one, two))];
-      if (calculator.relate(less).length > 0 || calculator.relate(more).length > 0) return;
-      const [from, to] = [compute(calculator, less), compute(calculator, more)];
-      if (from.kind !== 'answer' || to.kind !== 'answer') return;
-      for (const [key, output] of outputsOf(calculator)) {
-        const [a, b] = [from.outputs[key], to.outputs[key]];
-        if (typeof a === 'number' && typeof b === 'number') expect(goes(output.moves[name], a, b), `${key}: ${a} to ${b}`).toBe(true);
-        else if (output.moves[name] === undefined) expect(b, key).toBe(a);
-      }
-    }), settings());
   });
 };
 

@@ -140,6 +140,7 @@ describe('corners', () => {
     expect(at(1)).toEqual([15, 4]);
     expect(at(-1)).toEqual([5, 0]);
     expect(at(0.5)).toEqual([12.5, 3]);
+    expect(at(-0.5)).toEqual([7.5, 1]);
     expect(at(0)).toEqual([10, 2]);
   });
 });
