@@ -26,7 +26,6 @@ describe('the top', () => {
 describe('files are short', () => {
   /** Longer, with its reason. */
   const longer: { [file: string]: string } = {
-    'test/browser/calculators.test.ts': 'what every calculator does in a browser, told once',
   };
   const most = 250;
   const code = written.filter((f) => /\.(ts|tsx|mjs|astro|mdx|md|css)$/.test(f));
