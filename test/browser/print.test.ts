@@ -8,7 +8,7 @@ const SHEETS = { A4: [595, 842], Letter: [612, 792] } as const;
 const MOST: [kind: RegExp, sheets: number][] = [
   [/^\/chapters\/[^/]+\/$/, 8],
   [/^\/calculators\/[^/]+\/$/, 6],
-  [/^\/$/, 2],
+  [/^\/$/, 3],
 ];
 const printed = pagesOf(DIST).flatMap(({ path }) => MOST.filter(([kind]) => kind.test(path)).map(([, most]) => ({ path, most })));
 
