@@ -221,7 +221,8 @@ export const dropZone = defineCalculator({
   },
   limits: ['tipInGround'],
   relate: ({ basketLow, basketHigh }): InputProblem[] =>
-    basketLow >= basketHigh ? [{ input: 'basketHigh', problem: 'basketOrder', values: { basketLow } }] : [],
+    // Two heights nearer than a millimetre are one.
+    basketLow + 0.001 > basketHigh ? [{ input: 'basketHigh', problem: 'basketOrder', values: { basketLow } }] : [],
   ranges,
   compute: (i) => {
     const box = boxOf(i, {});

@@ -90,7 +90,7 @@ describe('outside, problems and the tip that grounds', () => {
 
 describe('properties', () => {
   it('every outcome is sound', () => {
-    fc.assert(fc.property(anyInputs(dropZone), anyGot, (some, got) => expectSound(evaluate(dropZone, some, got))));
+    fc.assert(fc.property(anyInputs(dropZone), anyGot, (some, got) => expectSound(evaluate(dropZone, some, got))), { seed: 60 });
   });
   it('as exact, low and high are the value', () => {
     const outcome = run() as Answer;
