@@ -50,14 +50,13 @@ const turningAt = ({ arm, about, lie, turning }: Held, there: number): number =>
 
 /** Where on its way over the end the limb lifts off, if it does: its direction, and the way it turns. */
 const liftOff = (h: Held, slope: number): { lie: number; turning: number } | null => {
-  const up = (Math.cos(h.lie) > 0) === h.turning > 0;
   const way = Math.sign(h.turning) || 1;
   if (press(h, h.lie, h.turning ** 2) < 0) return { lie: h.lie, turning: h.turning };
   const end = way < 0 ? slope : slope + Math.PI;
   for (let i = 1; i < 8; i++) {
     const lie = h.lie + ((end - h.lie) * i) / 8;
     const turning2 = turningAt(h, lie);
-    if (turning2 < 0) return up ? null : { lie: h.lie, turning: h.turning };
+    if (turning2 < 0) return null;
     if (press(h, lie, turning2) < 0) return { lie, turning: way * Math.sqrt(turning2) };
   }
   return null;
