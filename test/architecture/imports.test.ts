@@ -13,6 +13,7 @@ const rules: { [name: string]: Rule } = {
   'core/facts: shared, and each other': { who: /^src\/core\/facts\//, may: [/^src\/core\/facts\//, /^shared\/(values|tables)\//] },
   'core/formulas: formulas and facts': { who: /^src\/core\/formulas\//, may: [/^src\/core\/(formulas|facts)\//] },
   'core/calculators: kit, formulas, facts; no other calculator': { who: /^src\/core\/calculators\//, may: [/^src\/core\/(kit|formulas|facts)\//] },
+  'core/plan: the calculators it puts together, what they are made of': { who: /^src\/core\/plan\//, may: [/^src\/core\/(plan|kit|calculators|formulas|facts)\//] },
   'core/registry: calculators and kit': { who: /^src\/core\/registry\.ts$/, may: [/^src\/core\/(kit|calculators)\//] },
   'drawings: types of core, its showing, the formulas and the calculator that they draw, each other, D3, preact': {
     who: /^src\/drawings\//,
