@@ -59,9 +59,13 @@ describe('the space round a line, drawn', () => {
 
 describe('line clearance, drawn', () => {
   it('has the ring as wide as distance and movement, and the reach as wide as pole, bar and step', () => {
-    const placed = drawClearance({ requiredDistance: 4, movement: 1.5, poleLength: 3, barTip: 0.2, stumble: 1 });
+    const figures = { requiredDistance: 4, movement: 1.5, poleLength: 3, barTip: 0.2, stumble: 1, standOff: 2 };
+    const placed = drawClearance({ ...figures, lineRuns: 'across' });
     expect(radiusOf(pathsOf(placed, 'limit')[0]!) / placed.frame.scale).toBeCloseTo(5.5, 1);
     expect(wideOf(pathsOf(placed, 'ghost')[0]!) / placed.frame.scale).toBeCloseTo(2 * (3 + 0.2 + 1), 1);
+    // Aslant, the feet may be seen anywhere from square on to plumb under the cut.
+    const aslant = drawClearance({ ...figures, lineRuns: 'aslant' });
+    expect(wideOf(pathsOf(aslant, 'ghost')[0]!) / aslant.frame.scale).toBeCloseTo(2 * (3 + 0.2 + 1) + 2, 1);
   });
   it('takes a handle back to the value it was placed for', () => {
     fc.assert(fc.property(fc.integer({ min: 30, max: 600 }), fc.integer({ min: -600, max: 600 }), (height, offset) => {

@@ -1,6 +1,6 @@
 /** Does my reach, or the limb, come too near? */
 import { lines as fact } from '../facts/lines.ts';
-import { comesOver, feetAt, heldOutline, limbGap, reachGap, type Setting, turningOffsets, workingGap } from '../formulas/line-gaps.ts';
+import { comesOver, feetBetween, heldOutline, limbGap, reachGap, type Setting, turningOffsets, workingGap } from '../formulas/line-gaps.ts';
 import { limbTop } from '../formulas/limb-reach.ts';
 import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
 import { choice, guess, label, quantity } from '../kit/inputs.ts';
@@ -8,7 +8,7 @@ import { choice, guess, label, quantity } from '../kit/inputs.ts';
 const inputs = {
   lineHeight: quantity('m', { min: 3, max: 60, step: 0.1, example: 9, tolerance: guess({ share: 0.25, least: 1 }, { least: 0.3 }) }),
   lineOffset: quantity('m', { min: -60, max: 60, step: 0.1, example: 8, tolerance: guess({ share: 0.2, least: 0.5 }, { least: 0.2 }) }),
-  lineRuns: choice(['across', 'along'], 'across'),
+  lineRuns: choice(['aslant', 'across', 'along'], 'aslant'),
   requiredDistance: quantity('m', { min: 0.3, max: 100, step: 0.01, example: 3 }),
   movement: quantity('m', { min: 0, max: 10, step: 0.1, example: 1 }),
   workingFrom: choice(['ground', 'platform'], 'ground'),
@@ -56,7 +56,7 @@ const reaching = { platformHeight: 'down', boomReach: 'down', handHeight: 'down'
 const limb = { cutHeight: 'down', limbLength: 'down', limbAngle: 'down', springUp: 'down' } as const;
 const line = { lineHeight: 'up', lineOffset: 'bends' } as const;
 const all = { ...line, ...reaching, stumble: 'down', standOff: 'bends', ...limb } as const;
-const overFeet = (i: object): number => feetAt(settingOf(i));
+const overFeet = (i: object): number[] => feetBetween(settingOf(i));
 const turns = { lineOffset: (i: object) => turningOffsets(settingOf(i)) };
 
 export const lineClearance = defineCalculator({

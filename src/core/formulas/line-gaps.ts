@@ -11,8 +11,8 @@ export type Setting = {
   /** Height of the line, and its level distance from plumb under the cut: beyond the cut positive, on your side negative. */
   lineHeight: number;
   lineOffset: number;
-  /** Across the way your pole points, or along it to one side. */
-  lineRuns: 'across' | 'along';
+  /** Across the way your pole points, along it to one side, or any way between. */
+  lineRuns: 'across' | 'along' | 'aslant';
   floor: number;
   handHeight: number;
   /** Pole and bar together. */
@@ -28,29 +28,36 @@ export type Setting = {
   platform: { boomReach: number; halfLength: number; rail: number; machineHeight: number } | null;
 };
 
-/** Where the feet are, seen along the line. */
-export const feetAt = ({ lineRuns, standOff }: Pick<Setting, 'lineRuns' | 'standOff'>): number => (lineRuns === 'across' ? 0 - standOff : 0);
+/** Where the feet are, seen along the line, from left to right: a line aslant may see them anywhere between. */
+export const feetBetween = ({ lineRuns, standOff }: Pick<Setting, 'lineRuns' | 'standOff'>): [number, number] =>
+  [lineRuns === 'along' ? 0 : 0 - standOff, lineRuns === 'across' ? 0 - standOff : 0];
 
 const lineOf = ({ lineOffset, lineHeight }: Setting): Point => ({ x: lineOffset, z: lineHeight });
 
-/** The outline over body and pole as held: from raised hands to the tip of the bar. */
-export const heldOutline = (s: Setting): [Point, Point] => {
-  const x = feetAt(s);
+/** The outline over body and pole as held, whichever way a line aslant sees them: from plumb under the cut to square on. */
+export const heldOutline = (s: Setting): [Point, ...Point[]] => {
+  const [x] = feetBetween(s);
   const hands = s.floor + s.handHeight;
-  const tip = hands + s.reach * sin(s.poleAngle);
-  if (s.lineRuns === 'along') return [{ x, z: Math.max(hands, tip) }, { x, z: Math.max(hands, tip) }];
-  return [{ x, z: hands }, { x: x + s.reach * cos(s.poleAngle), z: tip }];
+  const tip = { x: x + s.reach * cos(s.poleAngle), z: hands + s.reach * sin(s.poleAngle) };
+  const top = Math.max(hands, tip.z);
+  if (s.lineRuns === 'along') return [{ x, z: top }, { x, z: top }];
+  if (s.lineRuns === 'across') return [{ x, z: hands }, tip];
+  // Seen less than square on, hands and tip move level towards plumb; so what is short of it fills up to it.
+  if (tip.x <= 0) return tip.z > hands ? [{ x, z: hands }, tip, { x: 0, z: tip.z }] : [{ x, z: hands }, { x: 0, z: hands }];
+  const plumb = hands + ((tip.z - hands) * (0 - x)) / (tip.x - x);
+  const beyond: Point[] = tip.z > hands ? [{ x: 0, z: plumb }, { x: 0, z: tip.z }, tip] : [{ x: 0, z: hands }, { x: 0, z: plumb }, tip];
+  return [{ x, z: hands }, ...beyond];
 };
 
 /** The outline over basket and boom; the boom may stand to either side. */
 export const platformOutline = (s: Setting): [Point, ...Point[]] | null => {
   if (!s.platform) return null;
   const { boomReach, halfLength, rail, machineHeight } = s.platform;
-  const x = feetAt(s);
+  const [left, right] = feetBetween(s);
   const top = s.floor + rail;
   const foot = Math.min(machineHeight, top);
   const out = halfLength + boomReach;
-  return [{ x: x - out, z: foot }, { x: x - halfLength, z: top }, { x: x + halfLength, z: top }, { x: x + out, z: foot }];
+  return [{ x: left - out, z: foot }, { x: left - halfLength, z: top }, { x: right + halfLength, z: top }, { x: right + out, z: foot }];
 };
 
 const platformGap = (s: Setting): number => {
@@ -62,8 +69,10 @@ const platformGap = (s: Setting): number => {
 export const workingGap = (s: Setting): number => Math.min(gapUnder(lineOf(s), heldOutline(s)), platformGap(s));
 
 /** The strip that raised hands can be in after a stumbling step; the pole turns and topples about any point of it. */
-export const handStrip = (s: Setting): { x: number; halfWidth: number; top: number } =>
-  ({ x: feetAt(s), halfWidth: s.stumble, top: s.floor + s.handHeight });
+export const handStrip = (s: Setting): { x: number; halfWidth: number; top: number } => {
+  const [left, right] = feetBetween(s);
+  return { x: (left + right) / 2, halfWidth: s.stumble + (right - left) / 2, top: s.floor + s.handHeight };
+};
 
 /** Body, pole and platform with a stumbling step in any direction and the pole toppling at its full length. */
 export const reachGap = (s: Setting): number => Math.min(gapToReach(lineOf(s), handStrip(s), s.reach), platformGap(s));
@@ -79,13 +88,14 @@ export const comesOver = (s: Setting, needed: number): boolean => {
 
 /** Offsets of the line at which the least of all gaps turns: over the feet, over the cut, and between them. */
 export const turningOffsets = (s: Setting): number[] => {
-  let [a, b] = [feetAt(s), 0];
-  if (a === b) return [0];
+  const [left, right] = feetBetween(s);
+  if (right === 0) return [left, 0];
+  let [a, b] = [left, 0];
   const nearerToYou = (x: number): boolean => reachGap({ ...s, lineOffset: x }) < limbGap({ ...s, lineOffset: x });
   for (let i = 0; i < 30; i++) {
     const middle = (a + b) / 2;
     if (nearerToYou(middle)) a = middle;
     else b = middle;
   }
-  return [feetAt(s), (a + b) / 2, 0];
+  return [left, (a + b) / 2, 0];
 };

@@ -3,7 +3,7 @@
  * reach after a stumble, the limb and all it can reach. The geometry is core's own (`line-gaps.ts`, `limb-reach.ts`).
  */
 import { type lineClearance, settingOf } from '#core/calculators/line-clearance.ts';
-import { handStrip, heldOutline, platformOutline, type Setting } from '#core/formulas/line-gaps.ts';
+import { feetBetween, handStrip, platformOutline, type Setting } from '#core/formulas/line-gaps.ts';
 import { limbHalfWidth, limbTop } from '#core/formulas/limb-reach.ts';
 import type { InputsOf } from '#core/kit/calculator.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
@@ -54,10 +54,12 @@ const limbOutline = (set: Setting): [number, number][] => {
 };
 
 const worker = (s: Sketch, set: Setting) => {
-  const [hands, tip] = heldOutline(set);
-  const x = hands.x;
-  const rear = s.at(x, set.floor + set.handHeight);
-  const end = set.lineRuns === 'along' ? s.at(x, tip.z) : s.at(tip.x, tip.z);
+  // A line aslant is drawn as if square to the pole; the dashed outline holds all the other ways.
+  const [x] = feetBetween(set);
+  const hands = set.floor + set.handHeight;
+  const rear = s.at(x, hands);
+  const up = hands + set.reach * Math.sin(set.poleAngle * rad);
+  const end = set.lineRuns === 'along' ? s.at(x, Math.max(hands, up)) : s.at(x + set.reach * Math.cos(set.poleAngle * rad), up);
   const feet = s.at(x, set.floor);
   const outline = platformOutline(set);
   if (outline) s.draw(platform(feet, s.at(x - Math.max(0.4, set.platform?.boomReach ?? 0), 0), s.frame.scale), { mark: 'ghost', d: polyline(outline.map((p) => s.at(p.x, p.z))) });

@@ -1,7 +1,9 @@
 /** Gaps and margin: hand-made settings whose gaps follow from right triangles, and properties over the whole input box. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lineClearance as calculator } from '#core/calculators/line-clearance.ts';
+import { lineClearance as calculator, settingOf } from '#core/calculators/line-clearance.ts';
+import { reachGap, type Setting, workingGap } from '#core/formulas/line-gaps.ts';
+import { gapToReach, gapUnder } from '#core/formulas/plane-gap.ts';
 import { readLink, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Quantity } from '#core/kit/outcome.ts';
 import type { GotSet } from '#core/kit/calculator.ts';
@@ -16,8 +18,10 @@ const answerOf = (some: Inputs, got: GotSet = 'exact'): Answer => {
 const value = (some: Inputs, name: string): number => (answerOf(some).outputs[name] as Quantity).value;
 const ids = (some: Inputs, got: GotSet = 'exact'): string[] => answerOf(some, got).findings.map(({ id }) => id);
 
+const leastOf = (setting: Setting): number => Math.min(workingGap(setting), reachGap(setting));
+
 /** Feet 3 m behind plumb, hands at 2 m, a 4 m reach straight up the 3-4-5 way. */
-const plain = { standOff: 3, handHeight: 2, poleLength: 3.8, barTip: 0.2, stumble: 0, poleAngle: 0, springUp: 0, movement: 0, requiredDistance: 1, limbLength: 1, limbAngle: 0, cutHeight: 4 } as const;
+const plain = { standOff: 3, handHeight: 2, poleLength: 3.8, barTip: 0.2, stumble: 0, poleAngle: 0, springUp: 0, movement: 0, requiredDistance: 1, limbLength: 1, limbAngle: 0, cutHeight: 4, lineRuns: 'across' } as const;
 
 describe('Gaps from right triangles', () => {
   it('a level pole under the line: the height between', () => expect(value({ ...plain, lineHeight: 6, lineOffset: -1 }, 'workingGap')).toBeCloseTo(4, 9));
@@ -28,6 +32,14 @@ describe('Gaps from right triangles', () => {
   it('along the pole’s way the offset is the level distance to everything', () => {
     expect(value({ ...plain, lineRuns: 'along', lineHeight: 10, lineOffset: 6 }, 'reachGap')).toBeCloseTo(6, 9);
     expect(value({ ...plain, lineRuns: 'along', poleAngle: 90, lineHeight: 9, lineOffset: -4 }, 'workingGap')).toBeCloseTo(5, 9);
+  });
+  it('a line neither square to the pole nor along it can pass right over you, between cut and feet', () => {
+    // Feet 3 m back, the line 2 m from the cut on that side: square on and along both see 1 m or 2 m between, the truth can be none.
+    const between = { ...plain, lineHeight: 10, lineOffset: -2 };
+    expect(value({ ...between, lineRuns: 'across' }, 'reachGap')).toBeCloseTo(Math.hypot(1, 8) - 4, 9);
+    expect(value({ ...between, lineRuns: 'along' }, 'reachGap')).toBeCloseTo(Math.hypot(2, 8) - 4, 9);
+    expect(value({ ...between, lineRuns: 'aslant' }, 'reachGap')).toBeCloseTo(4, 9);
+    expect(value({ ...between, lineRuns: 'aslant', poleAngle: 90 }, 'workingGap')).toBeCloseTo(4, 9);
   });
   it('a level limb of 1 m under a line 3 m higher: the height between, and less what the parent springs up', () => {
     expect(value({ ...plain, lineHeight: 7, lineOffset: 0 }, 'limbGap')).toBeCloseTo(3, 9);
@@ -107,6 +119,26 @@ describe('Over the whole input box', () => {
       expect(value({ ...given, lineHeight: height }, 'margin')).toBeGreaterThanOrEqual(value(given, 'margin') - search);
       const along = { ...given, lineRuns: 'along' };
       expect(value({ ...along, lineOffset: -(given['lineOffset'] as number) }, 'leastGap')).toBeCloseTo(value(along, 'leastGap'), 9);
+    }), { numRuns: 100 });
+  });
+
+  it('a line aslant never shows more room than at any bearing between, and no less than the nearest of them', () => {
+    fc.assert(fc.property(inputs, (given) => {
+      const setting = settingOf({ ...given, lineRuns: 'aslant' });
+      const { lineOffset: x, lineHeight: z, standOff, reach, poleAngle } = setting;
+      const hands = setting.floor + setting.handHeight;
+      const rad = Math.PI / 180;
+      // Seen at each bearing: the level lengths of the square view, shortened alike.
+      const seen = Array.from({ length: 2001 }, (_, i) => i / 2000);
+      const held = seen.map((c) => gapUnder({ x, z }, [{ x: -standOff * c, z: hands }, { x: (reach * Math.cos(poleAngle * rad) - standOff) * c, z: hands + reach * Math.sin(poleAngle * rad) }]));
+      const fallen = seen.map((c) => gapToReach({ x, z }, { x: -standOff * c, halfWidth: setting.stumble, top: hands }, reach));
+      const plainly = { ...setting, platform: null };
+      expect(workingGap(plainly)).toBeLessThanOrEqual(Math.min(...held) + search);
+      expect(reachGap(plainly)).toBeLessThanOrEqual(Math.min(...fallen) + search);
+      // 2,000 bearings of at most 21 m of level length lie 11 mm apart.
+      expect(workingGap(plainly)).toBeGreaterThan(Math.min(...held) - 0.012);
+      expect(reachGap(plainly)).toBeGreaterThan(Math.min(...fallen) - 0.012);
+      for (const lineRuns of ['across', 'along'] as const) expect(leastOf({ ...setting, lineRuns })).toBeGreaterThanOrEqual(leastOf(setting) - search);
     }), { numRuns: 100 });
   });
 
