@@ -48,7 +48,7 @@ export const limbFacts = {
   cutHeight: stance.inputs.cutHeight,
   limbLength: dropZone.inputs.limbLength,
   limbDiameter: cutOrder.inputs.diameter,
-  limbAngle: cutOrder.inputs.limbAngle,
+  limbAngle: { ...dropZone.inputs.limbAngle, max: cutOrder.inputs.limbAngle.max },
   spread: dropZone.inputs.spread,
   cutToStem: dropZone.inputs.cutToStem,
 } as const satisfies { readonly [name: string]: QuantityInput };

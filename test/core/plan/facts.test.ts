@@ -27,6 +27,8 @@ describe('a plan', () => {
     const plan = newPlan('a', 'b');
     const at = problemsOf({ ...plan, choices: { ...plan.choices, wires: 'no' } }).map((p) => p.at);
     expect(at.filter((path) => /line|voltage|movement|boom/.test(path))).toEqual([]);
+    const high = { ...plan, choices: { ...plan.choices, workingFrom: 'platform' }, facts: { ...plan.facts, boomReach: { value: null, got: 'judged' as const } } };
+    expect(problemsOf(high).map((p) => p.at)).toContain('facts.boomReach');
   });
   it('the invented one is whole, survives JSON, and can be worked out', () => {
     expect(read(JSON.parse(JSON.stringify(demo)))).toEqual(demo);

@@ -1,0 +1,193 @@
+/** What each calculator is fed from a plan: the reader's facts by their names, carried figures exact, everything turned into its own plane. */
+import { approachDistance } from '../calculators/approach-distance.ts';
+import { barLength } from '../calculators/bar-length.ts';
+import { cutOrder } from '../calculators/cut-order.ts';
+import { dropZone } from '../calculators/drop-zone.ts';
+import { limbWeight } from '../calculators/limb-weight.ts';
+import { lineClearance } from '../calculators/line-clearance.ts';
+import { stance } from '../calculators/stance.ts';
+import { cos, sin, tan } from '../formulas/angles.ts';
+import type { AnyCalculator, Got, QuantityInput, Tolerance } from '../kit/calculator.ts';
+import { evaluate, type Inputs, type Outcome } from '../kit/outcome.ts';
+import type { Fact, Plan, PlanLimb } from './facts.ts';
+import { limbFacts, sharedFacts } from './names.ts';
+import { along, apart, offSquare, riseAlong, type Spot, spotAt, standingOf, steepnessIn } from './turn.ts';
+
+export const parts = { stance, dropZone, barLength, limbWeight, cutOrder, approachDistance, lineClearance } as const;
+export type Part = keyof typeof parts;
+/** One calculator with what it was fed, so that its own page can be opened with the same, and what it said. */
+export type Run = { readonly part: Part; readonly inputs: Inputs; readonly got: { readonly [name: string]: Got }; readonly outcome: Outcome };
+/** What was worked out before, by what was fed. */
+export type Memo = Map<string, Outcome>;
+const mostKept = 400;
+
+type Fed = { readonly [name: string]: Fact | number | string | null };
+const isFact = (value: Fed[string]): value is Fact => typeof value === 'object' && value !== null;
+
+/** Runs a calculator. A fact goes as it was got; a bare figure is carried or chosen, and exact. */
+export const run = (part: Part, fed: Fed, memo: Memo): Run => {
+  const inputs: Inputs = Object.fromEntries(Object.entries(fed).map(([name, value]) => [name, isFact(value) ? value.value : value]));
+  const got = Object.fromEntries(Object.entries(fed).map(([name, value]): [string, Got] => [name, isFact(value) ? value.got : 'exact']));
+  const key = JSON.stringify([part, inputs, got]);
+  const before = memo.get(key);
+  if (memo.size > mostKept) memo.clear();
+  const outcome = before ?? evaluate(parts[part] as AnyCalculator, inputs, got);
+  memo.set(key, outcome);
+  return { part, inputs, got, outcome };
+};
+
+/** A piece of a limb: its cut is so far out from the limb's own cut, and it is so long. */
+export type Piece = { readonly from: number; readonly length: number };
+
+const known = (fact: Fact): number => fact.value as number;
+/** A fact with another value, got in the same way. */
+const moved = (fact: Fact, value: number): Fact => ({ value, got: fact.got });
+
+/** How far out a value may be, got so: what the calculators allow for it. Only for what is judged or measured. */
+export const slack = ({ tolerance }: QuantityInput, value: number, got: Fact['got']): number => {
+  const { share = 0, least = 0 } = (tolerance as { readonly [how in Fact['got']]: Tolerance })[got];
+  return Math.max(share * Math.abs(value), least);
+};
+
+/** Where things are, seen from the stem: the cut of a piece, and its height over the ground plumb under it. */
+export const cutOf = (limb: PlanLimb, { from }: Piece): { spot: Spot; height: number } => {
+  const { cutHeight, limbAngle, cutToStem } = limb.facts;
+  const out = from * cos(known(limbAngle));
+  return { spot: spotAt({ x: 0, y: 0 }, limb.bearings.points, known(cutToStem) + out), height: known(cutHeight) + from * sin(known(limbAngle)) };
+};
+/** The same height over the ground under that piece's own cut. */
+const heightThere = (plan: Plan, limb: PlanLimb, piece: Piece): number => {
+  const out = piece.from * cos(known(limb.facts.limbAngle));
+  return cutOf(limb, piece).height - out * tan(riseAlong(known(plan.facts.groundSlope), plan.bearings.downhill, limb.bearings.points));
+};
+const floorOf = ({ choices, facts }: Plan): Fact | number => (choices.workingFrom === 'ground' ? 0 : facts.platformHeight);
+
+export const feedStance = (plan: Plan, limb: PlanLimb, piece: Piece, landingReach: number): Fed => {
+  const { facts, bearings } = plan;
+  return {
+    cutHeight: moved(limb.facts.cutHeight, heightThere(plan, limb, piece)),
+    gripHeight: facts.gripHeight,
+    poleShortest: facts.poleShortest,
+    poleLongest: facts.poleLongest,
+    groundRise: moved(facts.groundSlope, riseAlong(known(facts.groundSlope), bearings.downhill, limb.bearings.worker + 180)),
+    platformHeight: floorOf(plan),
+    standing: standingOf(limb.bearings.points, limb.bearings.worker),
+    landingReach,
+  };
+};
+
+/** Off square beside the limb the strip it falls in lies nearer by so many degrees: as if it swung by so much more. */
+export const feedDropZone = (plan: Plan, limb: PlanLimb, piece: Piece, standOff: number): Fed => {
+  const { facts, bearings } = plan;
+  const { points, worker } = limb.bearings;
+  const { limbLength, spread, cutToStem } = limb.facts;
+  const standing = standingOf(points, worker);
+  const floor = floorOf(plan);
+  const low = typeof floor === 'number' ? floor : known(floor);
+  return {
+    cutHeight: moved(limb.facts.cutHeight, heightThere(plan, limb, piece)),
+    limbLength: moved(limbLength, piece.length),
+    limbAngle: limb.facts.limbAngle,
+    shape: limb.choices.shape,
+    spread: moved(spread, (known(spread) * piece.length) / known(limbLength)),
+    cutToStem: known(cutToStem) + piece.from,
+    release: limb.choices.release,
+    groundSlope: moved(facts.groundSlope, riseAlong(known(facts.groundSlope), bearings.downhill, points)),
+    swing: standing === 'beside' ? Math.min(90, known(facts.swing) + offSquare(points, worker)) : known(facts.swing),
+    margin: known(facts.margin),
+    basketLow: low,
+    basketHigh: low + dropZone.inputs.basketHigh.example,
+    standing,
+    standOff,
+  };
+};
+
+export const feedBar = ({ facts }: Plan, limb: PlanLimb): Fed => ({
+  limbDiameter: limb.facts.limbDiameter, barLength: facts.barLength, offSquare: facts.offSquare, margin: known(facts.barMargin),
+});
+
+export const feedWeight = ({ choices }: Plan, limb: PlanLimb): Fed => ({
+  species: choices.species, condition: limb.choices.condition, buttDiameter: limb.facts.limbDiameter, midDiameter: null, tipDiameter: null,
+  length: limb.facts.limbLength, cutHeight: limb.facts.cutHeight,
+});
+
+/**
+ * Thickness where a piece is cut, mm. Further out the limb is thinner: a bare pole as a cone, a whole branch so that its
+ * wood is half a cylinder's, as it was weighed (limb-weight).
+ */
+const thickness = ({ choices, facts: { limbDiameter, limbLength } }: PlanLimb, { from }: Piece): number =>
+  known(limbDiameter) * (1 - from / known(limbLength)) ** (choices.shape === 'pole' ? 1 : 1 / 2);
+
+/** `weight`: the most that the piece weighs, kg; what stands between stem and cut is taken as heavy a metre. */
+export const feedOrder = ({ facts }: Plan, limb: PlanLimb, piece: Piece, weight: number): Fed => {
+  const { limbLength, limbDiameter, limbAngle, cutToStem } = limb.facts;
+  const cutAt = known(cutToStem) + piece.from;
+  const length = cutAt + piece.length;
+  return {
+    support: limb.choices.support, fault: limb.choices.fault, shape: limb.choices.shape,
+    length: moved(limbLength, length), cutAt: moved(cutToStem, cutAt), weight: (weight * length) / piece.length,
+    extraLoad: 0, extraAt: 0, limbAngle, diameter: moved(limbDiameter, thickness(limb, piece)),
+    strength: facts.strength, undercut: known(facts.undercut),
+  };
+};
+
+export const feedDistance = ({ choices, facts }: Plan): Fed => ({
+  ruleSet: choices.ruleSet, workingFrom: choices.workingFrom, lineKind: choices.lineKind, toldBy: choices.toldBy,
+  voltage: facts.voltage.value, ownDistance: facts.ownDistance.value,
+});
+
+/** Where the worker stands, and how steeply the pole is held there. */
+export type Stand = { readonly standOff: number; readonly poleAngle: number };
+/** How much higher the ground of one spot is than that of another. */
+const climb = (slope: number, downhill: number, from: Spot, to: Spot): number => -tan(slope) * (along(to, downhill) - along(from, downhill));
+
+/**
+ * Seen along the line, heights over the ground that the worker stands on. `shift` moves the line by what its distance from
+ * the stem may be out beyond what the calculator allows for its distance from the cut: both ends are tried. What the slope
+ * may be out lowers the line and lifts the cut.
+ */
+export const feedClearance = (plan: Plan, limb: PlanLimb, piece: Piece, { standOff, poleAngle }: Stand, required: number, end: -1 | 1): Fed => {
+  const { facts, bearings, choices } = plan;
+  const { worker } = limb.bearings;
+  const { spot, height } = cutOf(limb, piece);
+  const slope = known(facts.groundSlope);
+  const slopeSlack = tan(slope + slack(sharedFacts.groundSlope, slope, facts.groundSlope.got)) - tan(slope);
+  const feet = spotAt(spot, worker, standOff);
+  const stem: Spot = { x: 0, y: 0 };
+  const foot = spotAt(stem, bearings.line, known(facts.lineOffset));
+
+  const level = known(facts.lineOffset) - along(spot, bearings.line);
+  const spare = (name: 'lineOffset' | 'lineHeight', there: number): number =>
+    Math.max(0, slack(sharedFacts[name], known(facts[name]), facts[name].got) - slack(lineClearance.inputs[name], there, facts[name].got));
+  const offset = level + end * spare('lineOffset', level);
+  const lineUp = known(facts.lineHeight) + climb(slope, bearings.downhill, feet, foot);
+  const lineHeight = lineUp - slopeSlack * Math.hypot(feet.x - foot.x, feet.y - foot.y) - spare('lineHeight', lineUp);
+  // Over the ground at the limb's own cut, then over the feet.
+  const under = spotAt(stem, limb.bearings.points, known(limb.facts.cutToStem));
+  const cutHeight = height + climb(slope, bearings.downhill, feet, under) + slopeSlack * standOff;
+  // The worker on the line's own side of the cut, or on the other.
+  const towards = standOff * cos(apart(worker, bearings.line));
+  return {
+    lineHeight: moved(facts.lineHeight, lineHeight),
+    lineOffset: moved(facts.lineOffset, towards > 0 ? 0 - offset : offset),
+    lineRuns: 'across',
+    requiredDistance: required,
+    movement: known(facts.movement),
+    workingFrom: choices.workingFrom,
+    platformHeight: floorOf(plan),
+    boomReach: choices.workingFrom === 'ground' ? 0 : known(facts.boomReach),
+    handHeight: known(facts.handHeight),
+    poleLength: facts.poleLongest,
+    barTip: known(facts.barTip),
+    stumble: known(facts.stumble),
+    poleAngle: steepnessIn(poleAngle, apart(worker, bearings.line)),
+    standOff: Math.abs(towards),
+    cutHeight: moved(limb.facts.cutHeight, cutHeight),
+    limbLength: moved(limb.facts.limbLength, piece.length),
+    limbAngle: limb.facts.limbAngle,
+    springUp: known(facts.springUp),
+  };
+};
+
+/** The longest that a piece of the limb may be, its length got so. */
+export const longestOf = (value: number, { got }: Fact): number => value + slack(limbFacts.limbLength, value, got);

@@ -1,0 +1,116 @@
+/** One traffic of findings: what every calculator says about every limb, and what the plan itself says, the worst first. */
+import type { AnyInput, Level, Values } from '../kit/calculator.ts';
+import type { Plan } from './facts.ts';
+import { type Part, parts, type Run } from './feed.ts';
+import { type Gate, gates } from './names.ts';
+import { apart } from './turn.ts';
+import type { LimbWork, PieceWork, PlanWork } from './work.ts';
+
+/** `mends`: names of facts, choices, bearings or gates that would change it; `limb`: its number from 0, null for the whole plan. */
+export type PlanFinding = {
+  readonly level: Level;
+  readonly part: Part | 'plan';
+  readonly id: string;
+  readonly limb: number | null;
+  readonly values: Values;
+  readonly guess: boolean;
+  readonly mends: readonly string[];
+};
+
+const levels: readonly Level[] = ['stop', 'caution', 'note'];
+
+/** Said by a figure of the answer already, or of what the plan settles itself. */
+const unsaid: { readonly [part in Part]?: readonly string[] } = {
+  dropZone: ['tooLong', 'anyPiece', 'bystanders', 'passes'],
+  stance: ['underIt', 'shortestTooLong'],
+  barLength: ['heavy'],
+  limbWeight: ['smallSample', 'compare', 'landing', 'densityRange'],
+  cutOrder: ['expect', 'readKerf'],
+  approachDistance: ['filledEdges', 'plantLeads'],
+};
+
+/** Inputs of the calculators under the names the plan has for them; others have their own. */
+const calledHere: { readonly [input: string]: string } = {
+  groundRise: 'groundSlope', length: 'limbLength', cutAt: 'cutToStem', diameter: 'limbDiameter', buttDiameter: 'limbDiameter', poleLength: 'poleLongest',
+  weight: 'limbDiameter', standOff: 'worker', landingReach: 'spread', standing: 'worker', requiredDistance: 'ruleSet', basketHigh: 'platformHeight',
+};
+export const nameHere = (input: string): string => calledHere[input] ?? input;
+
+/** What would mend it, where it is not a matter of measuring alone. */
+const mending: { readonly [finding: string]: readonly string[] } = {
+  'stance.tipSide': ['worker'], 'stance.stemSide': ['worker'], 'stance.poleTooShort': ['poleLongest', 'workingFrom'], 'stance.heavy': ['poleLongest'],
+  'dropZone.throwsBack': ['limbLength', 'worker'], 'dropZone.grounds': ['limbLength'],
+  'barLength.barTooShort': ['barLength'],
+  'limbWeight.unknownSpecies': ['species'], 'limbWeight.dryButWet': ['condition'], 'limbWeight.basicOnly': ['species'],
+  'cutOrder.overAlready': ['limbDiameter'], 'cutOrder.eitherSide': ['support'], 'cutOrder.mayTurn': ['support'], 'cutOrder.nearTurn': ['cutToStem'],
+  'cutOrder.bothSwing': ['worker'], 'cutOrder.undercutDeep': ['undercut'], 'cutOrder.undercutShallow': ['undercut'],
+  'approachDistance.unknownVoltage': ['voltage'], 'approachDistance.ownSmaller': ['ownDistance'], 'approachDistance.noSet': ['ruleSet'],
+  'approachDistance.guessedVoltage': ['toldBy'], 'approachDistance.unseen': ['ruleSet'], 'approachDistance.aboveInside': ['lineHeight'],
+  'approachDistance.movementOnTop': ['movement'], 'approachDistance.spotter': ['watcher'],
+  'lineClearance.tooNear': ['lineOffset', 'worker', 'poleLongest'], 'lineClearance.over': ['lineOffset', 'worker'], 'lineClearance.heldNear': ['worker', 'poleLongest'],
+  'lineClearance.limbNear': ['lineOffset', 'limbLength'], 'lineClearance.notIfYouStumble': ['worker', 'poleLongest'], 'lineClearance.parentSprings': ['springUp'],
+  'lineClearance.noMovement': ['movement'], 'lineClearance.askFirst': ['lineOffset'],
+};
+
+/** Facts that went into a run judged by eye: measured, a finding that only the guesses raise may go. */
+const judgedIn = ({ part, inputs, got }: Run): string[] =>
+  Object.entries(parts[part].inputs as unknown as { readonly [name: string]: AnyInput })
+    .filter(([name, input]) => input.kind === 'quantity' && input.tolerance !== null && 'judged' in input.tolerance && got[name] === 'judged' && inputs[name] !== null)
+    .map(([name]) => nameHere(name));
+
+const ofRun = (run: Run, limb: number | null): PlanFinding[] => {
+  const { part, outcome } = run;
+  const own = (level: Level, id: string, values: Values, mends: readonly string[], guess = false): PlanFinding => ({ level, part, id, limb, values, guess, mends: [...new Set(mends)] });
+  if (outcome.kind === 'problems') return outcome.problems.map(({ input, problem, values }) => own('stop', 'cannotWork', { ...values, problem }, [nameHere(input)]));
+  if (outcome.kind === 'outside') return [own('stop', 'outside', { ...outcome.values, limit: outcome.limit }, part === 'approachDistance' ? ['voltage', 'toldBy'] : judgedIn(run))];
+  return outcome.findings.filter(({ id }) => !unsaid[part]?.includes(id)).map(({ id, level, values, guess }) =>
+    own(level, id, values, [...(mending[`${part}.${id}`] ?? []), ...(guess ? judgedIn(run) : [])], guess));
+};
+
+const ofPlan = (level: Level, id: string, limb: number | null, values: Values, mends: readonly string[]): PlanFinding => ({ level, part: 'plan', id, limb, values, guess: false, mends });
+
+/** Of several that say the same of one limb the first stays: pieces and both ends of the line's place often do. */
+const once = (findings: readonly PlanFinding[]): PlanFinding[] => {
+  const said = new Set<string>();
+  return findings.filter(({ part, id, limb, values }) => {
+    const key = [part, id, limb, values['limit'], values['problem']].join();
+    return said.has(key) ? false : Boolean(said.add(key));
+  });
+};
+
+/** The landing is further than the pole lets one stand; a pole that does not get there is said by the calculator. */
+const nowhere = (piece: PieceWork, limb: number): PlanFinding[] => {
+  const { reaches, landing } = piece;
+  if (!reaches || landing === null) return [];
+  return [ofPlan('stop', 'nowhere', limb, { towards: landing.towards }, ['poleLongest', 'spread', 'limbLength', 'workingFrom'])];
+};
+
+const ofPiece = (piece: PieceWork, limb: number): PlanFinding[] =>
+  [piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb));
+
+const ofLimb = ({ limb, pieces, fits, bar, weight }: LimbWork, number: number): PlanFinding[] => {
+  const { worker, wayOut, wayOut2 } = limb.bearings;
+  const back = (bearing: number): boolean => apart(bearing, worker) > 90;
+  return [
+    ...(fits ? [] : nowhere(pieces[0] as PieceWork, number)),
+    ...(pieces.length > 1 ? [ofPlan('note', 'inPieces', number, { count: pieces.length }, ['limbLength', 'spread'])] : []),
+    ...[['wayOut', wayOut], ['wayOut2', wayOut2]].filter(([, bearing]) => back(bearing as number)).map(([name]) => ofPlan('caution', 'wayBack', number, {}, [name as string])),
+    ...[bar, weight].flatMap((run) => ofRun(run, number)),
+    ...pieces.flatMap((piece) => ofPiece(piece, number)),
+  ];
+};
+
+const ofGate = (gate: Plan['gate']): PlanFinding[] => gates.flatMap((name: Gate) =>
+  gate[name] === 'no' ? [ofPlan('stop', 'gateNo', null, { gate: name }, [name])] : gate[name] === null ? [ofPlan('caution', 'gateOpen', null, { gate: name }, [name])] : []);
+
+/** The gate alone, for a plan that cannot be worked out yet. */
+export const gateFindings = (plan: Plan): PlanFinding[] => sorted(ofGate(plan.gate));
+
+const sorted = (findings: readonly PlanFinding[]): PlanFinding[] =>
+  once([...findings].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level) || Number(a.guess) - Number(b.guess)));
+
+export const findingsOf = (plan: Plan, work: PlanWork): PlanFinding[] => sorted([
+  ...ofGate(plan.gate),
+  ...(work.distance ? ofRun(work.distance, null) : [ofPlan('caution', 'noWires', null, {}, ['wires'])]),
+  ...work.limbs.flatMap(ofLimb),
+]);

@@ -1,0 +1,109 @@
+/** Where a plan does not go: no place to stand, a line too near, a calculator that refuses; each said at the fact that would mend it. */
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '#core/plan/facts.ts';
+import { findingsOf, gateFindings } from '#core/plan/findings.ts';
+import { mostPieces, workPlan } from '#core/plan/work.ts';
+import { changed, invented as plan } from './invented.ts';
+
+const work = workPlan(plan);
+const cos = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
+
+describe('where it does not go', () => {
+  const findings = (of: Plan) => findingsOf(of, workPlan(of)).map(({ level, part, id, limb, mends }) => ({ level, part, id, limb, mends }));
+  it('no place to stand: the pole too short for any piece', () => {
+    const short = changed((p) => {
+      p.facts.poleLongest = { value: 2.6, got: 'measured' };
+      p.facts.poleShortest = { value: 2.4, got: 'measured' };
+    });
+    const limb = workPlan(short).limbs[1]!;
+    expect(limb.fits).toBe(false);
+    expect(limb.pieces).toHaveLength(1);
+    expect(limb.pieces[0]).toMatchObject({ fits: false, stand: null, clearance: [], margin: null });
+    expect(findings(short)[0]).toEqual({ level: 'stop', part: 'stance', id: 'poleTooShort', limb: 1, mends: expect.arrayContaining(['poleLongest', 'workingFrom']) });
+  });
+  it('no place to stand: the landing wider than the pole is long, however short the piece', () => {
+    const wide = changed((p) => (p.facts.margin.value = 4));
+    expect(workPlan(wide).limbs.every(({ fits }) => !fits)).toBe(true);
+    expect(findings(wide).filter(({ id }) => id === 'nowhere').map(({ limb, level }) => [limb, level])).toEqual([[0, 'stop'], [1, 'stop'], [2, 'stop']]);
+  });
+  it('under it, at its tip: a stop that names the bearing', () => {
+    const tip = changed((p) => (p.limbs[0].bearings.worker = 110));
+    expect(findings(tip)).toContainEqual({ level: 'stop', part: 'stance', id: 'tipSide', limb: 0, mends: ['worker'] });
+  });
+  it('off square the landing reaches further, and its stem side is said', () => {
+    const off = changed((p) => (p.limbs[2].bearings.worker = 150));
+    expect(workPlan(off).limbs[2]!.pieces[0]!.landing?.towards).toBeCloseTo(1.3 / cos(20 + 30), 9);
+    const stem = changed((p) => (p.limbs[2].bearings.worker = 90));
+    expect(findings(stem)).toContainEqual({ level: 'caution', part: 'stance', id: 'stemSide', limb: 2, mends: ['worker'] });
+    const { landing } = workPlan(stem).limbs[2]!.pieces[0]!;
+    expect(landing?.towards).toBeCloseTo(landing!.inward + 1, 9);
+  });
+  it('a way out that leads back under it', () => {
+    const back = changed((p) => (p.limbs[0].bearings.wayOut = 20));
+    expect(findings(back)).toContainEqual({ level: 'caution', part: 'plan', id: 'wayBack', limb: 0, mends: ['wayOut'] });
+  });
+  it('a line too near is a stop before all cautions; a voltage nobody knows another, and no gap is worked out', () => {
+    const near = changed((p) => (p.facts.lineOffset.value = 5));
+    expect(findings(near)[0]).toMatchObject({ level: 'stop', part: 'lineClearance' });
+    const unknown = changed((p) => (p.choices.toldBy = 'look'));
+    expect(findings(unknown)[0]).toEqual({ level: 'stop', part: 'approachDistance', id: 'outside', limb: null, mends: ['voltage', 'toldBy'] });
+    expect(workPlan(unknown)).toMatchObject({ required: null, limbs: [{ pieces: [{ clearance: [], margin: null }] }, {}, {}] });
+  });
+  it('no line: said, and nothing is worked out for it', () => {
+    const none = changed((p) => (p.choices.wires = 'no'));
+    expect(workPlan(none)).toMatchObject({ distance: null, required: null });
+    expect(findings(none)).toContainEqual({ level: 'caution', part: 'plan', id: 'noWires', limb: null, mends: ['wires'] });
+  });
+  it('what a calculator refuses is said at the plan’s own fact', () => {
+    const refused = changed((p) => (p.choices.workingFrom = 'platform'));
+    expect(findings(refused)).toContainEqual({ level: 'stop', part: 'lineClearance', id: 'cannotWork', limb: 0, mends: ['platformHeight'] });
+    const cracked = changed((p) => (p.limbs[0].choices.fault = 'cracked'));
+    expect(findings(cracked)[0]).toMatchObject({ level: 'stop', part: 'cutOrder', id: 'outside', limb: 0 });
+    const weightless = changed((p) => (p.limbs[0].facts.limbDiameter.value = 600));
+    expect(workPlan(weightless).limbs[0]!.pieces[0]).toMatchObject({ weight: null, order: null });
+    const below = changed((p) => (p.limbs[0].facts.limbAngle.value = 80));
+    expect(workPlan(below).limbs[0]!.pieces[0]!.fits).toBe(true);
+    const deep = changed((p) => Object.assign(p.limbs[0].facts, { cutHeight: { value: 1.2, got: 'measured' }, limbLength: { value: 8, got: 'measured' }, limbAngle: { value: -60, got: 'measured' } }));
+    expect(findings(deep).filter(({ level }) => level === 'stop').map(({ part, id }) => `${part}.${id}`)).toContain('dropZone.outside');
+  });
+  it('from a platform the floor counts, and what passes its heights', () => {
+    const platform = changed((p) => {
+      p.choices.workingFrom = 'platform';
+      p.facts.platformHeight = { value: 2, got: 'measured' };
+    });
+    const piece = workPlan(platform).limbs[0]!.pieces[0]!;
+    expect(piece.stance.inputs['platformHeight']).toBe(2);
+    expect(piece.dropZone.inputs).toMatchObject({ basketLow: 2, basketHigh: 4.2 });
+    expect(piece.clearance[0]!.inputs).toMatchObject({ workingFrom: 'platform', platformHeight: 2, boomReach: 4 });
+  });
+  it('too thin to ask when it goes: a thin tip has no order of its own', () => {
+    const thin = changed((p) => (p.limbs[1].facts.limbDiameter.value = 22));
+    expect(workPlan(thin).limbs[1]!.pieces.map(({ order }) => order === null)).toEqual([true, false]);
+    expect(findings(thin).filter(({ level }) => level === 'stop').map(({ limb }) => limb)).not.toContain(2);
+  });
+  it('no room for the next tenth, nor for the pole pushed in: you stand at the nearest as it is', () => {
+    const tight = changed((p) => Object.assign(p.facts, { poleShortest: { value: 2.99, got: 'measured' }, poleLongest: { value: 2.997, got: 'measured' } }));
+    const { stand } = workPlan(tight).limbs[2]!.pieces[0]!;
+    expect(stand!.standOff).toBeCloseTo(1.4712, 4);
+    expect(stand!.furthest).toBeLessThan(1.5);
+  });
+  it('a figure of the operator’s own that is larger leads, and is said', () => {
+    const own = changed((p) => (p.facts.ownDistance.value = 5));
+    expect(workPlan(own).required).toBe(5);
+    expect(findings(own)).toContainEqual({ level: 'note', part: 'approachDistance', id: 'ownFigure', limb: null, mends: [] });
+  });
+  it('a gate unanswered or answered no', () => {
+    const gate = changed((p) => Object.assign(p.gate, { wind: 'no', second: null }));
+    expect(gateFindings(gate).map(({ level, id, values }) => [level, id, values['gate']])).toEqual([['stop', 'gateNo', 'wind'], ['caution', 'gateOpen', 'second']]);
+  });
+  it('with a memo that was filled the same figures, and never more than a few kept', () => {
+    const memo = new Map();
+    workPlan(plan, memo);
+    const again = workPlan(plan, memo);
+    expect(again).toEqual(work);
+    for (let k = 0; k < 400; k++) memo.set(`other ${k}`, again.distance!.outcome);
+    expect(workPlan(plan, memo)).toEqual(work);
+    expect(memo.size).toBeLessThan(100);
+    expect(mostPieces).toBe(6);
+  });
+});
