@@ -34,12 +34,11 @@ const edition = packedSum(DIST, filesUnder(DIST));
 say('the whole edition, kept on the device', kilobytes(edition), '2000.0 KB at most', edition < 2_000_000);
 
 console.log('\nDragging in stance, tolerances on, processor slowed four times');
-const { floor, floorShare, handles } = await drag(browser);
+const { floor, middle, handles } = await drag(browser);
 await browser.close();
-say('a bare text change (the floor), median', `${floor.toFixed(1)} ms`, '', true);
-say(`its own moves within ${(floor + ALLOWED).toFixed(1)} ms`, percent(floorShare), 'under 98 %: too busy a machine to tell', true);
+say(`a bare text change (the floor), median ${middle.toFixed(1)} ms`, `${floor.toFixed(1)} ms`, '98 % of them; far over 20 ms: too busy a machine to tell', true);
 for (const { name, share, median, moves } of handles) {
-  say(`${name}: ${moves} moves, median ${median.toFixed(1)} ms`, percent(share), '98 % at least', share >= 0.98);
+  say(`${name}: ${moves} moves, median ${median.toFixed(1)} ms`, percent(share), `98 % at least within ${(floor + ALLOWED).toFixed(1)} ms`, share >= 0.98);
 }
 
 console.log('\nDrop zone');

@@ -1,5 +1,5 @@
 /** A handle: dragged with pointer or finger, moved with arrow and Page keys; a slider to those who cannot see it. */
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Handle as Placed, OnMove, Point } from '../kit/placed.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 
@@ -22,6 +22,7 @@ type Grab = { pointer: Point; handle: Point; scale: number };
 
 export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Move>) {
   const grab = useRef<Grab | null>(null);
+  const itself = useRef<SVGGElement>(null);
   const { x, y, min, max, value, step } = handle;
   /** To the screen's right is less where the person stands on the left: the keys follow the eye. */
   const turned = handle.way === 'across' && handle.at([x + 40, y]) < handle.at([x, y]) ? -1 : 1;
@@ -47,12 +48,26 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
     const to = handle.at([from[0] + (event.clientX - pointer[0]) / scale, from[1] + (event.clientY - pointer[1]) / scale]);
     if (to !== value) onMove(handle.move(to));
   };
+  const follow = useRef(drag);
+  follow.current = drag;
+  // A browser holds pointermove back until the next frame; where it tells of moves at once, the work is done while it waits.
+  useEffect(() => {
+    let drawn = true;
+    const early = (event: Event) => {
+      if (!drawn) return;
+      drawn = false;
+      requestAnimationFrame(() => (drawn = true));
+      follow.current(event as PointerEvent);
+    };
+    itself.current?.addEventListener('pointerrawupdate', early);
+  }, []);
   const drop = () => {
     grab.current = null;
     onHold(false);
   };
   return (
     <g
+      ref={itself}
       class={`mark-handle ${handle.way}`}
       role="slider"
       tabIndex={0}

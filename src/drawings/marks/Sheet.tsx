@@ -10,10 +10,17 @@ const plain = (fill: Fill) => fill === 'none' || fill === 'ink' || fill === 'pap
 const hatchesOf = (shapes: readonly Shape[]) =>
   [...new Set(shapes.map((s) => lookOf(s.mark).fill).filter((fill): fill is HatchName => fill !== undefined && !plain(fill)))];
 
-const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
+/** Each by its mark and which of them it is, so that one that comes or goes leaves the others as they are. */
+const keyed = (shapes: readonly Shape[]): [string, Shape][] => {
+  const met: { [mark: string]: number } = {};
+  return shapes.map((shape) => [`${shape.mark} ${(met[shape.mark] = (met[shape.mark] ?? 0) + 1)}`, shape]);
+};
+
+const mark = (shape: Shape, key: string, id: string) => {
   const { weight, fill = 'none', dash, of = shape.mark, stroke } = lookOf(shape.mark);
   return (
     <path
+      key={key}
       class={`mark-${of}`}
       d={shape.d}
       fill={fill === 'none' ? 'none' : fill === 'ink' ? 'currentColor' : fill === 'paper' ? paper : `url(#${id}-${fill})`}
@@ -25,17 +32,18 @@ const Mark = ({ shape, id }: { shape: Shape; id: string }) => {
   );
 };
 
-const Lines = ({ label, lines, system }: { label: Label; lines: readonly string[]; system?: string }) => (
+const lines = (label: Label, said: readonly string[], key: string, system?: string) => (
   <text
+    key={key}
     class={system ? `mark-label ${system}` : 'mark-label'}
     x={label.x.toFixed(1)}
     y={label.y.toFixed(1)}
     text-anchor={label.anchor}
     font-weight={label.strong ? 700 : undefined}
   >
-    {lines.length === 1
-      ? lines[0]
-      : lines.map((line, i) => (
+    {said.length === 1
+      ? said[0]
+      : said.map((line, i) => (
           <tspan key={i} x={label.x.toFixed(1)} dy={i === 0 ? 0 : 16}>
             {line}
           </tspan>
@@ -43,16 +51,11 @@ const Lines = ({ label, lines, system }: { label: Label; lines: readonly string[
   </text>
 );
 
-const Said = ({ label }: { label: Label }) => {
+const said = (label: Label, key: number) => {
   const { metric, imperial } = label.lines;
-  return metric.join(' ') === imperial.join(' ') ? (
-    <Lines label={label} lines={metric} />
-  ) : (
-    <>
-      <Lines label={label} lines={metric} system="metric" />
-      <Lines label={label} lines={imperial} system="imperial" />
-    </>
-  );
+  return metric.join(' ') === imperial.join(' ')
+    ? lines(label, metric, `${key}`)
+    : [lines(label, metric, `${key} metric`, 'metric'), lines(label, imperial, `${key} imperial`, 'imperial')];
 };
 
 const Ring = ({ badge }: { badge: Badge }) => (
@@ -95,17 +98,13 @@ export const Sheet = ({ id, placed, words, quiet = false, children }: Props) => 
         <Hatch key={name} name={name} id={`${id}-${name}`} />
       ))}
     </defs>
-    {placed.shapes.map((shape, i) => (
-      <Mark key={i} shape={shape} id={id} />
-    ))}
+    {keyed(placed.shapes).map(([key, shape]) => mark(shape, key, id))}
     {placed.labels.map((label, i) => label.leader && <path key={i} class="mark-leader" d={label.leader} fill="none" stroke="currentColor" stroke-width="1" />)}
     {placed.badges.map((badge, i) => (
       <Ring key={i} badge={badge} />
     ))}
     <g font-size={textSize} fill="currentColor" stroke={paper} stroke-width="4" paint-order="stroke">
-      {placed.labels.map((label, i) => (
-        <Said key={i} label={label} />
-      ))}
+      {placed.labels.map(said)}
     </g>
     {children}
   </svg>
