@@ -95,10 +95,10 @@ export const strings = (value: unknown, path = ''): [string, string][] => {
 };
 
 /**
- * Frontmatter that is not for reading: ids, words that only search sees, and the formulas of the working, whose figures
- * belong to mathematics.
+ * What is not for reading: ids, options chosen in a plan, words that only search sees, and the formulas of the working,
+ * whose figures belong to mathematics.
  */
-const unread = /^(sources|calculators|see|carries)\b|^also\[\d+\]$|^working\.\w+\.(formula|numbers)$/;
+const unread = /^(sources|calculators|see|carries)\b|^(limbs\[\d+\]\.)?choices\.\w+$|^also\[\d+\]$|^working\.\w+\.(formula|numbers)$/;
 /** In the words of the frame: the vocabulary of worded shares itself. */
 const vocabulary = /^shares\./;
 
