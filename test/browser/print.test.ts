@@ -9,6 +9,9 @@ const MOST: [kind: RegExp, sheets: number][] = [
   [/^\/chapters\/[^/]+\/$/, 8],
   [/^\/calculators\/[^/]+\/$/, 6],
   [/^\/$/, 3],
+  // Ready-reckoners are for one sheet; that of the weather holds ten tables, the rules for lines more than a sheet of rows.
+  [/^\/tables\/(?!weather|approach-distances|qualified-workers)[^/]+\/$/, 1],
+  [/^\/tables\/weather\/$/, 2],
 ];
 const printed = pagesOf(DIST).flatMap(({ path }) => MOST.filter(([kind]) => kind.test(path)).map(([, most]) => ({ path, most })));
 

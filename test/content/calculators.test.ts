@@ -31,6 +31,7 @@ const saidBy = (calculator: AnyCalculator): Said => {
   const said: Said = { findings: new Map(), outside: new Map(), working: new Map(), problems: new Map() };
   const hear = (computed: Computed): void => {
     if (computed.kind === 'outside') return note(said.outside, computed.limit, computed.values);
+    for (const passed of Object.values(computed.outside)) if (passed) note(said.outside, passed.limit, passed.values);
     for (const { id, values } of computed.findings) note(said.findings, id, values ?? {});
     for (const { id, values, result } of computed.working) note(said.working, id, { ...values, [result.name]: result.value });
   };

@@ -8,7 +8,7 @@ import shifts from '#shared/tables/shift-additions.json';
 import usTimes from '#shared/tables/us-noise-times.json';
 import { type Cell, dash, figure, number, range, same, type Table } from './table.ts';
 
-const levels = [80, 82, 84, 85, 86, 87, 88, 90, 92, 94, 95, 96, 97, 98, 100, 102, 103, 105, 106, 108, 110, 112, 115];
+const levels = [80, 82, 84, 85, 86, 87, 88, 90, 92, 94, 95, 96, 97, 98, 100, 102, 105, 106, 108, 110, 115];
 const day = 24 * 60;
 /** Longer than a day is no time to plan with; past a rule's ceiling there is none. */
 const time = (minutes: number, level: number, ceiling: number | null): Cell => {
@@ -38,6 +38,12 @@ export const noiseTables = (): Table[] => [
     ]),
   },
   {
+    id: 'points',
+    head: [same(''), same('')],
+    rows: range(78, 95, 1).reverse().map((level) => [figure('dB', level, 'nearest', 1), number(Math.round(noisePoints(level)))]),
+    source: 'hse-noise-week',
+  },
+  {
     id: 'protectors',
     head: range(0, 6, 1).map(() => same('')),
     rows: range(15, 37, 2).map((rating) => [
@@ -65,11 +71,5 @@ export const noiseTables = (): Table[] => [
     head: [same(''), same('')],
     rows: shifts.rows.map(([from, add]) => [same(`≥ ${String(from)} h`), figure('dB plain', add as number)]),
     status: 'second-hand', source: 'shift-noise',
-  },
-  {
-    id: 'points',
-    head: [same(''), same('')],
-    rows: range(78, 95, 1).reverse().map((level) => [figure('dB', level, 'nearest', 1), number(Math.round(noisePoints(level)))]),
-    source: 'hse-noise-week',
   },
 ];

@@ -129,7 +129,7 @@ export const noise = defineCalculator({
       ]),
     ];
     return answer(
-      { dose, dayLevel, minutesAllowed, minutesLeft, atEar, dayAtEar, classNeeded },
+      { dose, dayLevel, minutesAllowed, minutesLeft, atEar, dayAtEar, classNeeded: dayLevel === null ? null : classNeeded ?? outside('beyondClasses', { dayLevel }) },
       [
         dayLevel !== null && dayLevel > limit && { id: 'overLimit', values: { dayLevel, limit } },
         ceiling !== null && loudest > ceiling && { id: 'aboveCeiling', values: { loudest, ceiling } },

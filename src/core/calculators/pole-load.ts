@@ -2,7 +2,7 @@
 import { load as fact } from '../facts/load.ts';
 import { holdSeconds } from '../formulas/endurance.ts';
 import { alongPoleForce, frontHandForce, handsWeight, type Held, leverMoment, rearHandForce } from '../formulas/held-pole.ts';
-import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
+import { answer, defineCalculator, type InputProblem, outside, type RawStep } from '../kit/calculator.ts';
 import { guess, label, optionalQuantity, quantity } from '../kit/inputs.ts';
 
 /** The middle of the published fit, shortened or lengthened by how far single people lie from it. */
@@ -44,11 +44,11 @@ export const poleLoad = defineCalculator({
   exampleGot: { balance: 'measured', gripSpacing: 'measured' },
   middle: { weight: 'N', handsWeight: 'N', rear: 'N', from: '%', thin: '%' },
   findings: {
-    effortOutside: { level: 'caution', at: 'shortestHold' },
     effortThin: { level: 'caution', at: { effort: 'down' } },
     rearPresses: { level: 'note' },
     strapNotTip: { level: 'note' },
   },
+  limits: ['lightHold'],
   relate: ({ strapShare, strapAt, balance }): InputProblem[] =>
     strapShare > 0 && strapAt > balance ? [{ input: 'strapAt', problem: 'strapBeyond', values: { balance } }] : [],
   compute: (i) => {
@@ -60,6 +60,7 @@ export const poleLoad = defineCalculator({
     const hold = holds(i.effort);
     const { mass, balance, gripSpacing, poleAngle, strapShare, strapAt, effort } = i;
     const weight = mass * fact('gravity');
+    const unheld = effort === null ? null : outside('lightHold', { effort, from: fact('power-law-from') });
     const working: RawStep[] = [
       { id: 'weight', values: { mass }, result: { name: 'weight', value: weight } },
       { id: 'handsWeight', values: { weight, strapShare }, result: { name: 'handsWeight', value: hands } },
@@ -72,10 +73,9 @@ export const poleLoad = defineCalculator({
     return answer(
       {
         frontHand: front, rearHand: Math.abs(rear), rearPush: rear < 0 ? 'presses' : 'lifts', alongPole: along, lever,
-        shortestHold: hold?.shortest ?? null, longestHold: hold?.longest ?? null,
+        shortestHold: hold?.shortest ?? unheld, longestHold: hold?.longest ?? unheld,
       },
       [
-        effort !== null && hold === null && { id: 'effortOutside', values: { effort, from: fact('power-law-from') } },
         hold !== null && effort !== null && effort < fact('power-law-thin') && { id: 'effortThin', values: { effort, thin: fact('power-law-thin') } },
         rear < 0 && { id: 'rearPresses', values: { rear } },
         strapShare > 0 && { id: 'strapNotTip', values: { lever } },

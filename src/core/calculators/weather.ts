@@ -4,7 +4,7 @@ import { apparentTemperature } from '../formulas/apparent-temperature.ts';
 import { heatIndex } from '../formulas/heat-index.ts';
 import { windChill } from '../formulas/wind-chill.ts';
 import { beaufortForce, windAt, windPressure } from '../formulas/wind.ts';
-import { answer, defineCalculator, type InputProblem, type RawStep } from '../kit/calculator.ts';
+import { answer, defineCalculator, type InputProblem, type Outside, outside, type RawStep } from '../kit/calculator.ts';
 import { guess, quantity } from '../kit/inputs.ts';
 import { faceOf } from '../kit/units.ts';
 
@@ -17,19 +17,21 @@ const highestPrinted = (): number => fact('heat-highest') + 0.5 * fahrenheit.per
 /** Limits are kept in SI and were set in °F and mph: a hair of room for the way there. */
 const hair = 1e-6;
 
-/** Heat index, °C; null outside its published range. */
-const heatOf = (air: number, humidity: number): number | null => {
-  if (air < fact('heat-from') - hair || air > fact('heat-to') + hair) return null;
-  const index = fromF(heatIndex(toF(air), humidity));
-  return index > highestPrinted() ? null : index;
+/** Heat index, °C, in its published range. */
+const heatOf = (air: number, humidity: number): number | Outside => {
+  if (air < fact('heat-from') - hair) return outside('heatCool', { air, heatFrom: fact('heat-from') });
+  const index = air > fact('heat-to') + hair ? Infinity : fromF(heatIndex(toF(air), humidity));
+  return index > highestPrinted() ? outside('heatHot', { air, heatTo: fact('heat-to'), heatHighest: fact('heat-highest') }) : index;
 };
 
-/** Wind chill, °C; null outside its published range. */
-const chillOf = (air: number, wind: number): number | null =>
-  air > fact('chill-from') + hair || air < fact('chill-lowest') - hair
-  || wind <= fact('chill-wind-from') + hair || wind > fact('chill-wind-to') + hair
-    ? null
+/** Wind chill, °C, in its published range. */
+const chillOf = (air: number, wind: number): number | Outside => {
+  if (air > fact('chill-from') + hair) return outside('chillWarm', { air, chillFrom: fact('chill-from') });
+  if (wind <= fact('chill-wind-from') + hair) return outside('chillCalm', { wind, chillWindFrom: fact('chill-wind-from') });
+  return air < fact('chill-lowest') - hair || wind > fact('chill-wind-to') + hair
+    ? outside('chillHard', { air, wind, chillLowest: fact('chill-lowest'), chillWindTo: fact('chill-wind-to') })
     : fromF(windChill(toF(air), wind / mph.per));
+};
 
 /** How much faster than the forecast at the basket; below the forecast's height its wind is kept. */
 const aloft = (basketHeight: number, wind: number): number =>
@@ -64,16 +66,19 @@ export const weather = defineCalculator({
     platformWind: { level: 'stop', at: 'gustAtBasket' },
     heatDanger: { level: 'stop', at: 'heatIndex' },
     heatCaution: { level: 'caution', at: 'heatIndex' },
-    heatOutside: { level: 'caution', at: 'heatIndex' },
-    chillOutside: { level: 'caution', at: 'windChill' },
+    heatBeyond: { level: 'stop', at: 'heatIndex' },
+    chillBeyond: { level: 'caution', at: 'windChill' },
     heatCorner: { level: 'note', at: { air: 'down', humidity: 'up' } },
     coldHands: { level: 'note', at: { air: 'down' } },
     noWindLimit: { level: 'note' },
   },
+  limits: ['heatCool', 'heatHot', 'chillWarm', 'chillCalm', 'chillHard'],
   relate: ({ wind, gust }): InputProblem[] => (gust < wind ? [{ input: 'gust', problem: 'gustUnderWind', values: { wind } }] : []),
   compute: ({ air, humidity, wind, gust, basketHeight }) => {
-    const index = heatOf(air, humidity);
-    const chill = chillOf(air, wind);
+    const heat = heatOf(air, humidity);
+    const cold = chillOf(air, wind);
+    const index = typeof heat === 'number' ? heat : null;
+    const chill = typeof cold === 'number' ? cold : null;
     const gustAtBasket = aloft(basketHeight, gust);
     const apparent = apparentTemperature(air, humidity, wind);
     const force = beaufortForce(wind);
@@ -90,19 +95,13 @@ export const weather = defineCalculator({
       { id: 'apparent', values: { air, humidity, wind }, result: { name: 'apparent', value: apparent } },
     ];
     return answer(
-      { force, gustAtBasket, heatIndex: index, apparent, windChill: chill, gustPressure },
+      { force, gustAtBasket, heatIndex: heat, apparent, windChill: cold, gustPressure },
       [
         basketHeight > 0 && gustAtBasket > plate && { id: 'platformWind', values: { gustAtBasket, plate } },
         index !== null && index >= danger && { id: 'heatDanger', values: { heatIndex: index, step: danger } },
         index !== null && index < danger && index >= caution && { id: 'heatCaution', values: { heatIndex: index, step: caution } },
-        index === null && air >= fact('heat-from') && { id: 'heatOutside', values: { heatFrom: fact('heat-from'), heatTo: fact('heat-to'), heatHighest: fact('heat-highest') } },
-        chill === null && air <= fact('chill-from') && {
-          id: 'chillOutside',
-          values: {
-            chillFrom: fact('chill-from'), chillLowest: fact('chill-lowest'),
-            chillWindFrom: fact('chill-wind-from'), chillWindTo: fact('chill-wind-to'),
-          },
-        },
+        typeof heat === 'object' && heat.limit === 'heatHot' && { id: 'heatBeyond' },
+        typeof cold === 'object' && cold.limit === 'chillHard' && { id: 'chillBeyond' },
         index !== null && humidity > fact('heat-corner-humidity') && air < fact('heat-corner-air') && { id: 'heatCorner' },
         air <= fact('chill-from') && { id: 'coldHands' },
         { id: 'noWindLimit' },

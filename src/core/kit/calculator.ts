@@ -99,10 +99,22 @@ export type Values = { readonly [name: string]: number | string | readonly numbe
 export type RawFinding = { id: string; values?: Values };
 export type RawStep = { id: string; values: Values; result: { name: string; value: number } };
 
-/** What `compute` says for one exact set of inputs. An output that does not exist there ("no such place") is null. */
+/** Which limit of a method or table was passed, and the figures that say so. */
+export type Outside = { kind: 'outside'; limit: string; values: Values };
+
+/**
+ * What `compute` says for one exact set of inputs. An output that does not exist there ("no such place") is null; so is
+ * one that lies outside what its own method covers, and `outside` says which limit it passed.
+ */
 export type Computed<Output extends string = string> =
-  | { kind: 'answer'; outputs: { readonly [K in Output]: number | string | null }; findings: RawFinding[]; working: RawStep[] }
-  | { kind: 'outside'; limit: string; values: Values };
+  | {
+    kind: 'answer';
+    outputs: { readonly [K in Output]: number | string | null };
+    outside: { readonly [K in Output]?: Outside };
+    findings: RawFinding[];
+    working: RawStep[];
+  }
+  | Outside;
 
 export type InputProblem = { input: string; problem: string; values: Values };
 
@@ -112,7 +124,7 @@ export type Range = { low: number; high: number; at: { readonly [input: string]:
  * `findings`: what its findings say at their worst in the box, for those that do not go by the figures as entered alone.
  * `beyond`: a part of the box lies outside the method.
  */
-export type Ranges = { outputs: { readonly [output: string]: Range }; findings: (RawFinding | false)[]; beyond: { kind: 'outside'; limit: string; values: Values } | null };
+export type Ranges = { outputs: { readonly [output: string]: Range }; findings: (RawFinding | false)[]; beyond: Outside | null };
 
 /**
  * An error that several quantities or lists share, as when one eye judged them all: a common factor on top of each one's own.
@@ -156,24 +168,38 @@ const refuseNotFinite = (where: string, values: { readonly [name: string]: numbe
   }
 };
 
-/** An answer. Throws where a figure is not finite: that is a fault of the calculator, never of the reader. */
-export const answer = <T extends { readonly [name: string]: number | string | null }>(
-  outputs: T,
+/**
+ * An answer; an output may be `outside(…)` by itself. Throws where a figure is not finite: that is a fault of the
+ * calculator, never of the reader.
+ */
+export const answer = <T extends { readonly [name: string]: number | string | Outside | null }>(
+  given: T,
   findings: (RawFinding | false)[] = [],
   working: RawStep[] = [],
 ): Computed<keyof T & string> => {
   const raised = findings.filter((f) => f !== false);
+  const outputs: { [name: string]: number | string | null } = {};
+  const beyond: { [name: string]: Outside } = {};
+  for (const [name, value] of Object.entries(given)) {
+    const isOutside = typeof value === 'object' && value !== null;
+    outputs[name] = isOutside ? null : value;
+    if (isOutside) beyond[name] = value;
+  }
   refuseNotFinite('output', outputs);
   for (const { id, values } of raised) if (values) refuseNotFinite(`finding "${id}"`, values);
   for (const { id, values, result } of working) {
     refuseNotFinite(`step "${id}"`, values);
     refuseNotFinite(`step "${id}"`, { [result.name]: result.value });
   }
-  return { kind: 'answer', outputs, findings: raised, working };
+  for (const { limit, values } of Object.values(beyond)) refuseNotFinite(`limit "${limit}"`, values);
+  return {
+    kind: 'answer', findings: raised, working, outputs: outputs as { readonly [K in keyof T & string]: number | string | null },
+    outside: beyond as { readonly [K in keyof T & string]?: Outside },
+  };
 };
 
 /** Outside what the method or table covers: which limit, and the figures that say so. */
-export const outside = (limit: string, values: Values = {}): Extract<Computed, { kind: 'outside' }> => ({ kind: 'outside', limit, values });
+export const outside = (limit: string, values: Values = {}): Outside => ({ kind: 'outside', limit, values });
 
 type Options<I extends InputSet, O extends OutputSet> = Omit<Partial<Calculator<I, O>>, 'compute' | 'relate'> & {
   id: string;

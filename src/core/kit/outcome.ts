@@ -3,7 +3,7 @@
  * allow and the end of it that protects; `outside`; or problems at named inputs. Nothing else, and never NaN.
  */
 import type {
-  AnyCalculator, AnyOutput, Computed, Got, GotSet, InputProblem, Level, Protects, Range, RawFinding, Values,
+  AnyCalculator, AnyOutput, Computed, Got, GotSet, InputProblem, Level, Outside, Protects, Range, RawFinding, Values,
 } from './calculator.ts';
 import { checkInputs } from './problems.ts';
 import { atCorner, type Corner, cornersOf, middle, turningPoints, variablesOf, type Variable } from './tolerance.ts';
@@ -18,17 +18,18 @@ export type Step = { id: string; values: Values; result: { name: string; value: 
 export type Answer = {
   kind: 'answer';
   outputs: { readonly [name: string]: Quantity | Choice | null };
+  /** Of those that are null: the limit that the figures, or the guesses on the protecting side, have passed. */
+  outside: { readonly [name: string]: Outside };
   findings: Finding[];
   working: Step[];
 };
 export type Outcome =
   | Answer
-  | { kind: 'outside'; limit: string; values: Values }
+  | Outside
   | { kind: 'problems'; problems: InputProblem[] };
 
 type Run = (corner: Corner) => { inputs: Inputs; computed: Computed };
-type Outside = Extract<Computed, { kind: 'outside' }>;
-type Inside = { inputs: Inputs; value: number | string | null };
+type Inside = { inputs: Inputs; value: number | string | null; passed: Outside | undefined };
 type End = Inside | { outside: Outside };
 
 const levels: readonly Level[] = ['stop', 'caution', 'note'];
@@ -41,7 +42,7 @@ export const allowing = 'allowing';
 const outputAt = (run: Run, corner: Corner, name: string): End => {
   const { inputs, computed } = run(corner);
   if (computed.kind === 'outside') return { outside: computed };
-  return { inputs, value: computed.outputs[name] ?? null };
+  return { inputs, value: computed.outputs[name] ?? null, passed: computed.outside[name] };
 };
 
 /** The least or greatest value of a quantity over the tolerance box, and the inputs there. */
@@ -99,7 +100,8 @@ const choicesAt = (
   return { found, beyond };
 };
 
-type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outside | null };
+/** `passed`: the limit of its own method that the deciding end has passed. */
+type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outside | null; passed?: Outside | undefined };
 
 /** An end of the range where the output does not exist. */
 const noPlace: Outside = { kind: 'outside', limit: 'noPlace', values: {} };
@@ -122,7 +124,9 @@ const workOut = (
   const beyond = other ? other.outside : null;
   const deciding = needed as Inside[];
   const ends = deciding.map((end) => end.inputs);
-  if (typeof nominal !== 'number' || deciding.some((end) => end.value === null)) return { figure: null, ends, beyond };
+  if (typeof nominal !== 'number' || deciding.some((end) => end.value === null)) {
+    return { figure: null, ends, beyond, passed: deciding.find((end) => end.passed)?.passed };
+  }
   // An end that does not protect may lie outside, or nowhere: then the range is shown from the figure as entered, and it is said.
   const nowhere = [low, high].some((end) => !('outside' in end) && end.value === null);
   const unsaid = beyond ?? (nowhere ? noPlace : null);
@@ -183,6 +187,7 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   if (nominal.kind === 'outside') return { ...nominal };
 
   const outputs: { [name: string]: Quantity | Choice | null } = {};
+  const limits: { [name: string]: Outside } = {};
   const ends: { [name: string]: Inputs[] } = {};
   const own = calculator.ranges?.(inputs, Object.fromEntries(variables.map((v) => [v.name, [v.low, v.high] as const])));
   let beyond: Outside | null = own?.beyond ?? null;
@@ -192,6 +197,8 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
     if ('kind' in worked) return { ...worked };
     outputs[name] = worked.figure;
     ends[name] = worked.ends;
+    const passed = nominal.outside[name] ?? worked.passed;
+    if (passed) limits[name] = passed;
     beyond ??= worked.beyond;
   }
 
@@ -212,6 +219,7 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   return {
     kind: 'answer',
     outputs,
+    outside: limits,
     findings,
     working: [...nominal.working, ...lead.flatMap((name) => allowance(name, outputs[name], inputs))],
   };

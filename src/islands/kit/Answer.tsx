@@ -14,7 +14,7 @@ type One = { speaker: Speaker; good: Good; name: string };
 const FigureOf = ({ speaker, good, name }: One) => {
   const output = speaker.calculator.outputs[name] as AnyOutput;
   const figure = good.outcome.outputs[name] ?? null;
-  if (figure === null) return <span>{speaker.words.outputs[name]?.none ?? frame.none}</span>;
+  if (figure === null) return <span>{good.outcome.outside[name] ? frame.outsideOne : speaker.words.outputs[name]?.none ?? frame.none}</span>;
   if (output.kind === 'choice') return <span>{speaker.words.outputs[name]?.choices?.[(figure as Choice).value] ?? (figure as Choice).value}</span>;
   return both((system) => show(output, figure as Quantity, system));
 };
@@ -22,6 +22,8 @@ const FigureOf = ({ speaker, good, name }: One) => {
 const RangeOf = ({ speaker, good, name }: One) => {
   const output = speaker.calculator.outputs[name] as AnyOutput;
   const figure = good.outcome.outputs[name] ?? null;
+  const passed = good.outcome.outside[name];
+  if (passed) return <Say speaker={speaker} text={speaker.words.outside[passed.limit] ?? passed.limit} values={passed.values} />;
   if (figure === null) return null;
   if (output.kind === 'choice') {
     const { also } = figure as Choice;

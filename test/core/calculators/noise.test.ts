@@ -69,7 +69,8 @@ describe('Noise', () => {
     expect(ids({ level1: 102, minutes1: 480, protector: 'class', rating: 3 })).toContain('classTooLow');
     expect(ids({ level1: 102, minutes1: 480, protector: 'class', rating: 4 })).not.toContain('classTooLow');
     expect(run({ level1: 115, minutes1: 480, protector: 'class', rating: 5 })).toMatchObject({ kind: 'outside', limit: 'beyondClasses' });
-    expect(figure({ level1: 115, minutes1: 480 }, 'classNeeded')).toBeNull();
+    expect(run({ level1: 115, minutes1: 480 })).toMatchObject({ outputs: { classNeeded: null }, outside: { classNeeded: { limit: 'beyondClasses' } } });
+    expect((run({ minutes1: 0 }) as Answer).outside).toEqual({});
   });
   it('asks for what the method needs, at its field', () => {
     const problems = (given: Inputs) => (run(given) as { problems: { input: string; problem: string }[] }).problems.map((p) => [p.input, p.problem]);

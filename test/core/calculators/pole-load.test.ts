@@ -51,7 +51,8 @@ describe('Endurance', () => {
   // The paper's own words on its range disagree; data are mostly above a quarter. Under a tenth we refuse, under a quarter we say so.
   it('refuses under a tenth of the strongest hold, and warns under a quarter', () => {
     expect(figure({ effort: 9 }, 'shortestHold')).toBeNull();
-    expect(ids({ effort: 9 })).toContain('effortOutside');
+    for (const name of ['shortestHold', 'longestHold']) expect((run({ effort: 9 }) as Answer).outside[name]).toEqual({ kind: 'outside', limit: 'lightHold', values: { effort: 9, from: 10 } });
+    expect((run({ effort: 10 }) as Answer).outside).toEqual({});
     expect(ids({ effort: 20 })).toContain('effortThin');
     expect(ids({ effort: 30 })).not.toContain('effortThin');
     expect(ids({ effort: 30 }, 'judged')).toContain('effortThin');
@@ -59,6 +60,7 @@ describe('Endurance', () => {
   });
   it('says nothing where no effort is given', () => {
     expect(figure({}, 'shortestHold')).toBeNull();
+    expect((run({}) as Answer).outside).toEqual({});
     expect(ids({})).toEqual(['rearPresses']);
   });
 });

@@ -22,14 +22,35 @@ describe('Each index keeps to its published range', () => {
     expect(figure({ air, wind, gust: 40 }, 'windChill')).toBeNull());
   it.each([[celsius(50), 10], [celsius(-45), 10], [0, 1.4], [0, 26.8]])('a wind chill at %s °C and %s m/s', (air, wind) =>
     expect(figure({ air, wind, gust: 40 }, 'windChill')).not.toBeNull());
-  it('says so where heat or cold is beyond it, and keeps quiet in mild air', () => {
-    expect(ids({ air: 50 })).toContain('heatOutside');
-    expect(ids({ air: -48 })).toContain('chillOutside');
+  // The published limits: chart and algorithm from 80 °F to 112 °F and 137 °F of index; wind chill from 50 °F down and over 3 mph, its chart to −45 °F and 60 mph.
+  it.each([
+    ['heatIndex', { air: celsius(79.9) }, 'heatCool', celsius(80)],
+    ['heatIndex', { air: celsius(112.1), humidity: 10 }, 'heatHot', celsius(112)],
+    ['heatIndex', { air: celsius(110), humidity: 60 }, 'heatHot', celsius(137)],
+    ['windChill', { air: celsius(50.1) }, 'chillWarm', celsius(50)],
+    ['windChill', { air: 0, wind: 1.3 }, 'chillCalm', 3 * 0.44704],
+    ['windChill', { air: celsius(-45.1), wind: 10, gust: 12 }, 'chillHard', celsius(-45)],
+    ['windChill', { air: 0, wind: 27, gust: 40 }, 'chillHard', 60 * 0.44704],
+  ])('%s is outside for %j: %s', (name, given, limit, at) => {
+    const outcome = run(given as Inputs);
+    expect(outcome.outputs[name]).toBeNull();
+    expect(outcome.outside[name]).toMatchObject({ kind: 'outside', limit });
+    expect(Object.values(outcome.outside[name]!.values).some((value) => Math.abs(Number(value) - at) < 1e-5)).toBe(true);
+  });
+  it('says of both in mild air that they are outside, and no more; inside there is no limit to say', () => {
+    expect(Object.keys(run({}).outside)).toEqual(['heatIndex', 'windChill']);
     expect(ids({})).toEqual(['noWindLimit']);
+    expect(run({ air: 35 }).outside).not.toHaveProperty('heatIndex');
+  });
+  it('stops where it is hotter than the index goes, and warns where it is colder than the chart', () => {
+    expect(run({ air: 50 }).findings).toContainEqual({ id: 'heatBeyond', level: 'stop', values: {}, guess: false });
+    expect(ids({ air: -48 })).toContain('chillBeyond');
+    expect(ids({ air: 5, wind: 1 })).not.toContain('chillBeyond');
   });
   it('is silent on the figure where the guess reaches beyond on the side that protects', () => {
     expect(figure({ air: 43, humidity: 20 }, 'heatIndex', 'judged')).toBeNull();
-    expect(ids({ air: 43, humidity: 20 }, 'judged')).toContain('heatOutside');
+    expect(run({ air: 43, humidity: 20 }, 'judged').outside.heatIndex?.limit).toBe('heatHot');
+    expect(run({ air: 43, humidity: 20 }, 'judged').findings).toContainEqual({ id: 'heatBeyond', level: 'stop', values: {}, guess: true });
   });
   it('says where the guess reaches beyond on the other side', () => {
     expect(figure({ air: 28 }, 'heatIndex', 'judged')).not.toBeNull();

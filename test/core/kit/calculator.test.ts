@@ -4,10 +4,15 @@ import { choice, guess, label, list, optionalQuantity, quantity } from '#core/ki
 
 describe('answer', () => {
   it('drops findings that do not hold', () => {
-    expect(answer({ a: 1 }, [false, { id: 'x' }])).toEqual({ kind: 'answer', outputs: { a: 1 }, findings: [{ id: 'x' }], working: [] });
+    expect(answer({ a: 1 }, [false, { id: 'x' }])).toEqual({ kind: 'answer', outputs: { a: 1 }, outside: {}, findings: [{ id: 'x' }], working: [] });
   });
   it('takes text and nothing at all as outputs', () => {
     expect(answer({ a: 'left', b: null })).toMatchObject({ outputs: { a: 'left', b: null } });
+  });
+  it('takes an output that is outside by itself: no figure, and the limit', () => {
+    expect(answer({ a: 1, b: outside('tooLow', { a: 1 }) }))
+      .toMatchObject({ outputs: { a: 1, b: null }, outside: { b: { kind: 'outside', limit: 'tooLow', values: { a: 1 } } } });
+    expect(() => answer({ b: outside('tooLow', { a: Number.NaN }) })).toThrow('limit "tooLow": "a" is not finite');
   });
   it.each([Number.NaN, Infinity, -Infinity])('refuses %f wherever it stands', (bad) => {
     expect(() => answer({ a: bad })).toThrow('output: "a" is not finite');

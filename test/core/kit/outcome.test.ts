@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { outside } from '#core/kit/calculator.ts';
 import type { Quantity } from '#core/kit/outcome.ts';
 import { answered, findings, out, run, type Toy } from './toy.ts';
 
@@ -148,4 +149,19 @@ describe('a calculator that finds its own ranges', () => {
     // No corner is asked: the calculator has looked itself.
     expect(findings({ finding: { level: 'stop', at: 'out' }, raise: (x) => x > 11 && { id: 'bad' }, ranges: () => ({ outputs: {}, findings: [], beyond: null }) })).toEqual([]);
   });
+});
+
+describe('an output outside by itself', () => {
+  const over = (edge: number) => (x: number) => (x > edge ? outside('edge', { x }) : x);
+  it('is said with its limit, and the rest is answered', () =>
+    expect(answered(run({ value: over(9) }, 'exact'))).toMatchObject({ outputs: { out: null }, outside: { out: { limit: 'edge', values: { x: 10 } } } }));
+  it('where the guess passes the limit on the protecting side, from there', () =>
+    expect(answered(run({ value: over(11) }))).toMatchObject({ outputs: { out: null }, outside: { out: { limit: 'edge', values: { x: 12 } } } }));
+  it('has its figure where only the other side is passed, and that is said', () => {
+    const outcome = answered(run({ value: over(11), protects: 'down' }));
+    expect(outcome.outside).toEqual({});
+    expect(outcome.outputs['out']).toMatchObject({ value: 10, low: 8, high: 10 });
+    expect(outcome.findings.map(({ id }) => id)).toEqual(['beyondGuess']);
+  });
+  it('names no limit where there is simply no such place', () => expect(answered(run({ value: () => null })).outside).toEqual({}));
 });

@@ -1,13 +1,13 @@
 /** A calculator small enough to work by hand, bent to what a test asks of it. */
 import {
-  answer, defineCalculator, type Computed, type FindingDefinition, type GotSet, type Move, outside, type Protects, type Ranges, type RawFinding,
+  answer, defineCalculator, type Computed, type FindingDefinition, type GotSet, type Move, type Outside, outside, type Protects, type Ranges, type RawFinding,
 } from '#core/kit/calculator.ts';
 import { guess, quantity } from '#core/kit/inputs.ts';
 import { type Answer, evaluate, type Outcome, type Quantity } from '#core/kit/outcome.ts';
 
 /** x is 10 ± 2 by eye, ± 1 measured; y is 5 ± 1 by eye. Every expectation below is worked by hand from that. */
 export type Toy = {
-  value?: (x: number, y: number) => number | null;
+  value?: (x: number, y: number) => number | Outside | null;
   moves?: { x?: Move; y?: Move };
   turns?: { x?: (inputs: never) => number };
   protects?: Protects;
@@ -31,7 +31,7 @@ export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = '
     compute: ({ x, y }): Computed<'out'> =>
       outsideWhen(x, y)
         ? outside('edge', { x })
-        : answer({ out: value(x, y) }, [raise(x, y)], [{ id: 'step', values: { x, y }, result: { name: 'out', value: value(x, y) ?? 0 } }]),
+        : answer({ out: value(x, y) }, [raise(x, y)], [{ id: 'step', values: { x, y }, result: { name: 'out', value: Number(value(x, y)) || 0 } }]),
   });
 export const at = { x: 10, y: 5 };
 export const run = (of: Toy, got: GotSet = 'judged'): Outcome => evaluate(toy(of), at, got);
