@@ -32,6 +32,35 @@ test('a voltage judged by its look stops, and gives no figure', async ({ site, p
   expect(await page.locator('.answer-figure').count()).toBe(0);
 });
 
+test('an unknown voltage leaves no ring with a figure standing', async ({ site, page }) => {
+  await page.goto(site.at(link({ ruleSet: 'fr', voltage: 11 })));
+  await page.locator('.drawing svg').first().waitFor();
+  await page.locator('input[name=toldBy][value=look]').check({ force: true });
+  await page.getByRole('alert').filter({ hasText: words.calculator.outside }).waitFor();
+  expect(await page.locator('.drawing').count()).toBe(0);
+});
+
+test('figures of the line that are still the example’s are said, and under every stop a field can be seen on a phone', async ({ site, page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(site.at('/calculators/line-clearance/'));
+  await page.locator('#in-lineHeight').fill('6');
+  const left = page.getByText(words.calculator.stillExample);
+  await left.waitFor();
+  expect(await left.innerText()).not.toContain('Height of the line');
+  for (const name of ['lineOffset', 'requiredDistance']) await page.locator(`#in-${name}`).fill('3');
+  await left.waitFor({ state: 'detached' });
+  expect(await page.getByRole('alert').count()).toBeGreaterThan(2);
+  for (const name of ['movement', 'cutHeight', 'springUp']) {
+    const field = page.locator(`#in-${name}`);
+    await field.focus();
+    // What stays in view may not lie over the field.
+    await expect.poll(() => field.evaluate((e) => {
+      const box = e.getBoundingClientRect();
+      return document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2) === e;
+    }), { message: name }).toBe(true);
+  }
+});
+
 test('a rule chosen once is there on the next page, and answers in search', async ({ site, page }) => {
   await page.goto(site.at(link({ ruleSet: 'au-sa', voltage: 33 })));
   await page.getByRole('button', { name: lines.keepRule }).click();

@@ -8,7 +8,7 @@ import { choice, guess, label, quantity } from '../kit/inputs.ts';
 const inputs = {
   lineHeight: quantity('m', { min: 3, max: 60, step: 0.1, example: 9, tolerance: guess({ share: 0.25, least: 1 }, { least: 0.3 }) }),
   lineOffset: quantity('m', { min: -60, max: 60, step: 0.1, example: 8, tolerance: guess({ share: 0.2, least: 0.5 }, { least: 0.2 }) }),
-  lineRuns: choice(['aslant', 'across', 'along'], 'aslant'),
+  lineRuns: choice(['across', 'along', 'aslant'], 'aslant'),
   requiredDistance: quantity('m', { min: 0.3, max: 100, step: 0.01, example: 3 }),
   movement: quantity('m', { min: 0, max: 10, step: 0.1, example: 1 }),
   workingFrom: choice(['ground', 'platform'], 'ground'),

@@ -81,4 +81,8 @@ export const readMark = (mark: string): { id: string; changed: boolean } | null 
   return set ? { id: set.id, changed: mark !== ruleMark(set) } : null;
 };
 
+/** Whether the rule names all that a pole saw brings near a line; clothing goes with the body. */
+export const namesAll = ({ counts }: Pick<RuleSet, 'counts'>): boolean =>
+  (['body', 'tool', 'heldConductor', 'branch', 'platform'] as const).every((part) => counts.includes(part));
+
 export const ruleSet = (id: string): RuleSet | undefined => ruleSets.find((set) => set.id === id);

@@ -13,6 +13,7 @@ import { RuleSheet } from './RuleSheet.tsx';
 import { usualSteps, withRuleTitles } from './words.ts';
 
 const steps = { voltage: usualSteps };
+const own = ['voltage'];
 const markOf = (inputs: Given): string | undefined => {
   const set = ruleSet(String(inputs['ruleSet']));
   return set && ruleMark(set);
@@ -27,6 +28,8 @@ export default function ApproachDistanceIsland(props: IslandProps) {
         words={withRuleTitles(props.words)}
         state={state}
         wire={false}
+        own={state.fields['toldBy']?.text === 'operator' ? own : []}
+        quietOutside={false}
         steps={steps}
         drawing={(now) => (
           <Views of="approach-distance" faces={['side']} words={drawn} drawn={now} units={state.system}>

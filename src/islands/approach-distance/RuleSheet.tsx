@@ -1,6 +1,6 @@
 /** What the chosen rule says of itself: for whom, what counts, edition, whom to ask. */
 import { lines as frame } from '#content/interface.json';
-import { ruleSet } from '#core/facts/rule-sets.ts';
+import { namesAll, ruleSet } from '#core/facts/rule-sets.ts';
 
 export const RuleSheet = ({ chosen, base }: { chosen: string; base: string }) => {
   const set = ruleSet(chosen);
@@ -9,7 +9,7 @@ export const RuleSheet = ({ chosen, base }: { chosen: string; base: string }) =>
     [frame.rule, set.rule],
     [frame.edition, set.edition],
     [frame.whom, set.whom],
-    [frame.counts, set.counts.map((part) => frame.parts[part]).join(', ')],
+    [frame.counts, `${set.counts.map((part) => frame.parts[part]).join(', ')}${namesAll(set) ? '' : `; ${frame.unnamed}`}`],
     [frame.above, frame.aboveSays[set.above]],
     [frame.movement, frame.movementSays[set.movement]],
     [frame.ask, set.ask],

@@ -23,6 +23,10 @@ type Props = IslandProps & {
   steps?: Readonly<Record<string, readonly Step[]>>;
   /** Whether a field is shown, as the others stand; all, unless said. */
   shows?: (name: string, inputs: Inputs) => boolean;
+  /** Figures that must be the reader's own: said while they are still the example's. */
+  own?: readonly string[];
+  /** Whether the last drawing stays, quiet, where there is no answer; not where its figure could be taken for one. */
+  quietOutside?: boolean;
   /** What helps to fill a field, as a measuring instrument would. */
   aid?: (name: string) => ComponentChildren;
   /** What stands after the working: what this calculator keeps. */
@@ -46,7 +50,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
   </div>
 );
 
-export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, aid, after }: Props) => {
+export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, own = [], quietOutside = true, aid, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
   const { outcome, good, fields, system, general, linkUnits, isExample, predicts, query } = state;
   const described = good
@@ -56,20 +60,29 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
       }, state.system)
     : '';
   const troubled = outcome.kind === 'problems';
+  const drawn = good && !predicts && (quietOutside || outcome.kind !== 'outside');
+  const stops = outcome.kind === 'answer' && !predicts ? outcome.findings.filter(({ level }) => level === 'stop').length : 0;
+  const ownLeft = isExample ? '' : own.filter((name) => fields[name]?.example).map((name) => words.inputs[name]?.label ?? name).join('; ');
   return (
     <div class="calculator">
       <div class="result">
-        <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
-        <div class="held">
-          <Kept on={[outcome, good, system, isExample, predicts]}>
-            {() => (
-              <>
-                {isExample && <p class="example-words">{frame.example}</p>}
-                {predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
-              </>
-            )}
-          </Kept>
-          {good && !predicts && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
+        <div class="seen">
+          <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
+          <div class="held">
+            <Kept on={[outcome, good, system, isExample, predicts, ownLeft]}>
+              {() => (
+                <>
+                  {isExample && <p class="example-words">{frame.example}</p>}
+                  {predicts ? <Predict words={words} state={state} /> : <Answer speaker={speaker} state={state} />}
+                  {!predicts && ownLeft !== '' && <p class="example-words">{`${frame.stillExample} ${ownLeft}`}</p>}
+                </>
+              )}
+            </Kept>
+            {drawn && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
+            {stops > 0 && <p class="stop-count no-print" aria-hidden="true">{(stops === 1 ? frame.oneStop : frame.stops).replace('{count}', String(stops))}</p>}
+          </div>
+        </div>
+        <div class="held stops">
           <Kept on={[outcome, system, predicts]}>{() => !predicts && <Findings speaker={speaker} state={state} only="stop" />}</Kept>
         </div>
       </div>

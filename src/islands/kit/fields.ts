@@ -9,7 +9,8 @@ import { fieldText } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { diameterFromGirth, girthFromDiameter } from '#core/formulas/girth.ts';
 
-export type Field = { text: string; value: Inputs[string] | undefined; problem: string | null; got: Got; girth: boolean };
+/** `example`: the figure is still the example's, untouched. */
+export type Field = { text: string; value: Inputs[string] | undefined; problem: string | null; got: Got; girth: boolean; example?: boolean };
 export type Fields = { readonly [name: string]: Field };
 
 const inputsOf = (calculator: AnyCalculator): [string, AnyInput][] => Object.entries(calculator.inputs as { [name: string]: AnyInput });
@@ -49,7 +50,10 @@ export const fieldsFrom = (calculator: AnyCalculator, inputs: Inputs, got: GotSe
   );
 
 export const exampleFields = (calculator: AnyCalculator, system: UnitSystem): Fields =>
-  fieldsFrom(calculator, Object.fromEntries(inputsOf(calculator).map(([name, input]) => [name, input.example])), calculator.exampleGot, system);
+  Object.fromEntries(
+    Object.entries(fieldsFrom(calculator, Object.fromEntries(inputsOf(calculator).map(([name, input]) => [name, input.example])), calculator.exampleGot, system))
+      .map(([name, field]) => [name, { ...field, example: true }]),
+  );
 
 /** What is entered so far: values that could be read, and a problem for each that could not. */
 export const entered = (fields: Fields): { inputs: Inputs; got: GotSet; problems: InputProblem[] } => {
@@ -74,8 +78,8 @@ export const inSystem = (calculator: AnyCalculator, fields: Fields, system: Unit
 export const forLink = (fields: Fields): Inputs =>
   Object.fromEntries(Object.entries(fields).map(([name, f]) => [name, f.problem === null ? (f.value ?? null) : f.text]));
 
-export const withText = (input: AnyInput, field: Field, text: string, system: UnitSystem): Field => ({ ...field, text, ...readField(input, text, field.girth, system) });
-export const withValue = (input: AnyInput, field: Field, value: number | string, system: UnitSystem): Field => ({ ...field, value, problem: null, text: shown(input, value, field.girth, system) });
+export const withText = (input: AnyInput, field: Field, text: string, system: UnitSystem): Field => ({ ...field, text, ...readField(input, text, field.girth, system), example: false });
+export const withValue = (input: AnyInput, field: Field, value: number | string, system: UnitSystem): Field => ({ ...field, value, problem: null, text: shown(input, value, field.girth, system), example: false });
 
 /** The same diameter said as girth, or back; a text that could not be read is read anew as the other. */
 export const withGirth = (input: AnyInput, field: Field, girth: boolean, system: UnitSystem): Field =>

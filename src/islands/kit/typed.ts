@@ -31,7 +31,7 @@ export const withTyped = (calculator: AnyCalculator, fields: Fields, typed: Type
       let now = field;
       if (found.girth !== field.girth) now = withGirth(input, now, found.girth, system);
       if (found.text !== field.text) now = withText(input, now, found.text, system);
-      if (found.got !== null && found.got !== field.got) now = { ...now, got: found.got };
+      if (found.got !== null && found.got !== field.got) now = { ...now, got: found.got, example: false };
       if (now !== field) changed = true;
       return [name, now];
     }),

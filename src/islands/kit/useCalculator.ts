@@ -111,7 +111,7 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
       if (units) set({ units });
     },
     setText: (name: string, text: string): void => one(name, (f) => withText(inputNamed(name), f, text, system)),
-    setGot: (name: string, got: Got): void => one(name, (f) => ({ ...f, got })),
+    setGot: (name: string, got: Got): void => one(name, (f) => ({ ...f, got, example: false })),
     setGirth: (name: string, girth: boolean): void => one(name, (f) => withGirth(inputNamed(name), f, girth, system)),
     /** From a handle of the drawing. */
     setInputs: (some: { readonly [name: string]: number | string }): void =>
