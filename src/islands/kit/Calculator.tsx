@@ -79,7 +79,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
               )}
             </Kept>
             {drawn && <figure class={outcome.kind === 'answer' ? 'drawing' : 'drawing quiet'}>{drawing({ good, quiet: outcome.kind !== 'answer', description: described, onInput: state.setInputs })}</figure>}
-            {stops > 0 && <p class="stop-count no-print" aria-hidden="true">{(stops === 1 ? frame.oneStop : frame.stops).replace('{count}', String(stops))}</p>}
+            {stops > 0 && <p class="stop-count" data-no-print aria-hidden="true">{(stops === 1 ? frame.oneStop : frame.stops).replace('{count}', String(stops))}</p>}
           </div>
         </div>
         <div class="held stops">
