@@ -27,7 +27,7 @@ const rules: { [name: string]: Rule } = {
   },
   'an island: its own calculator, drawings, islands/kit, device, preact': {
     who: /^src\/islands\/(?!kit\/)/,
-    may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^content\/(drawings\/|interface\.json$)/],
+    may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts|plan)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^src\/components\/fill\.ts$/, /^content\/(drawings\/|plan\/|interface\.json$)/],
     types: [/^src\/components\//, /^src\/schemas\.ts$/],
   },
   'device: its own, and types of core': { who: /^src\/device\//, may: [/^src\/device\//, /^idb-keyval$/], types: [kitOf] },

@@ -92,12 +92,15 @@ export const savingOf = ({ store, place, copyOf, hear, onCopy, soon = 150, rest 
   }
 
   return {
-    /** The plan that is entered from now on; null for one that is not kept. What was entered before is saved first. */
-    open: async (now: Open | null): Promise<void> => {
-      await flush();
-      open = now;
-      waiting = null;
+    /** The plan that is entered from now on; null for one that is not kept. At once where all is saved; else that is done first. */
+    open: (now: Open | null): Promise<void> => {
+      const begin = (): void => {
+        open = now;
+        waiting = null;
+      };
+      return waiting ? flush().then(begin) : Promise.resolve(begin());
     },
+    isWaiting: (): boolean => waiting !== null,
     /** Call with the whole plan at each change. */
     change: (plan: unknown): void => {
       if (!open) return;

@@ -1,0 +1,28 @@
+/** Above the plan that is open: whether it is kept, where it came from, what another tab did. */
+import { useEffect, useRef } from 'preact/hooks';
+import { plans as words } from '#content/interface.json';
+import type { Said as What } from './desk.ts';
+import { Said } from './Said.tsx';
+import { askToStay, type Kept } from './useKept.ts';
+
+/** What is said of the open plan; the rest is said at the list. */
+const ofPlan: readonly What['id'][] = ['opened', 'duplicated', 'started', 'broughtBack', 'clash', 'tookOther', 'recovered', 'fromLink', 'badLink'];
+/** The reader has asked for it from the list, which stands below: the page goes up to it. */
+const asked: readonly What['id'][] = ['opened', 'duplicated', 'started', 'broughtBack'];
+
+export const isOfPlan = (said: What): boolean => ofPlan.includes(said.id);
+
+export const KeptNote = ({ kept: { desk, state: { said, standing } } }: { kept: Kept }) => {
+  const note = useRef<HTMLElement | null>(null);
+  useEffect(() => {
+    if (said && asked.includes(said.id)) note.current?.scrollIntoView({ block: 'center' });
+  }, [said]);
+  const inTrouble = standing === 'refused' || standing === 'full';
+  return (
+    <aside ref={note} class="kept-note needs-script no-print" aria-label={words.keeping}>
+      <div role="status">{said && desk && isOfPlan(said) ? <Said said={said} labels={{}} desk={desk} /> : null}</div>
+      <p class={inTrouble ? 'kept-standing field-error' : 'kept-standing soft'} role="status" data-standing={standing}>{desk ? words.standing[standing] : null}</p>
+      {desk && standing === 'none' && said && ['fromLink', 'opened'].includes(said.id) && <button type="button" onClick={() => (askToStay(), desk.keep())}>{words.keep}</button>}
+    </aside>
+  );
+};
