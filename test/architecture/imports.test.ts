@@ -18,7 +18,7 @@ const rules: { [name: string]: Rule } = {
   'drawings: types of core, its showing, the formulas and the calculator that they draw, each other, D3, preact': {
     who: /^src\/drawings\//,
     may: [/^src\/drawings\//, /^src\/core\/kit\/show\.ts$/, /^src\/core\/formulas\//, /^d3(-[a-z]+)?$/, /^preact(\/hooks)?$/],
-    types: [/^src\/core\/(kit|calculators)\//],
+    types: [/^src\/core\/(kit|calculators|plan)\//],
   },
   'islands/kit: kit of core, device, preact, words': {
     who: /^src\/islands\/kit\//,
@@ -41,7 +41,7 @@ const rules: { [name: string]: Rule } = {
     who: /^src\/(components|layouts|pages)\//,
     may: [
       /^src\/(components|layouts|core|drawings|device|styles|schemas\.ts|worker\/(register|notice|keeping)\.ts)/, /^(content|shared)\//, /^astro(:[a-z]+|\/zod)?$/,
-      /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/,
+      /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/, /^src\/islands\/plan\/(Plan\.tsx|words\.ts)$/,
     ],
   },
   'content: islands and components by name': { who: /^content\//, may: [/^src\/(islands\/[a-z-]+\/Island\.tsx|components\/|styles\/)/] },

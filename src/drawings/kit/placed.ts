@@ -43,8 +43,8 @@ export type Handle<Move> = {
   step: number;
   /** The value with its unit. */
   says: Said;
-  /** `across` moves left and right, `up` up and down. */
-  way: 'across' | 'up';
+  /** `across` moves left and right, `up` up and down, `round` about a point. */
+  way: 'across' | 'up' | 'round';
   /** The value at a point of the box, on a step and within min and max: the inverse of placing. */
   at: (point: Point) => number;
   /** What to hand on for a value. */

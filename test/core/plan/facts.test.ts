@@ -60,7 +60,7 @@ describe('a plan', () => {
   });
   it('is turned, whole turns and backwards too', () => {
     const plan = read(demo);
-    expect(turnedBy(plan, 30).bearings).toEqual({ line: 30, downhill: 230 });
+    expect(turnedBy(plan, 30).bearings).toEqual({ line: 30, downhill: 225 });
     expect(turnedBy(turnedBy(plan, -250), 250)).toEqual(plan);
     expect(newLimb('x', 300).bearings).toEqual({ points: 300, worker: 30, wayOut: 345, wayOut2: 75 });
   });

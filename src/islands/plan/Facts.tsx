@@ -1,0 +1,142 @@
+/** One set of facts, each typed once: site, tree and gear, rule and line, the limb in hand, and what is seldom changed. */
+import type { ComponentChildren } from 'preact';
+import type { ChoiceInput, QuantityInput } from '#core/kit/calculator.ts';
+import {
+  limbBearings, limbChoices, limbFacts, mostLimbs, type SharedBearing, sharedChoices, type SharedFact, sharedFacts, siteTexts,
+} from '#core/plan/names.ts';
+import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
+import type { PlanState } from './usePlan.ts';
+import { fillIn, type PlanProps } from './words.ts';
+
+type Part = { props: PlanProps; state: PlanState };
+
+const line: readonly SharedFact[] = ['voltage', 'ownDistance', 'lineHeight', 'lineOffset', 'movement'];
+const gear: readonly SharedFact[] = ['poleShortest', 'poleLongest', 'barLength', 'gripHeight', 'groundSlope'];
+const platform: readonly SharedFact[] = ['platformHeight', 'boomReach'];
+const usual: readonly SharedFact[] = ['margin', 'swing', 'offSquare', 'barMargin', 'undercut', 'strength', 'springUp', 'handHeight', 'barTip', 'stumble'];
+
+const Shared = ({ props, state, name }: Part & { name: SharedFact }) => (
+  <FigureField
+    props={props} name={name} id={`plan-${name}`} input={sharedFacts[name] as QuantityInput} fact={state.plan.facts[name]} system={state.system}
+    problem={state.problems.find(({ at }) => at === `facts.${name}`)} onFact={(fact) => state.setFact(name, fact)}
+  />
+);
+const SharedChoice = ({ props, state, name }: Part & { name: keyof typeof sharedChoices }) => (
+  <ChoiceField
+    id={`plan-${name}`} label={props.words.choices[name]} input={sharedChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
+    chosen={state.plan.choices[name]} onChoose={(option) => state.setChoice(name, option)}
+  />
+);
+const SharedBearing = ({ props, state, name }: Part & { name: SharedBearing }) => (
+  <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={state.plan.bearings[name]} onTurn={(to) => state.setBearing(name, to)} />
+);
+
+const Folded = ({ title, children, open = false }: { title: string; children: ComponentChildren; open?: boolean }) => (
+  <details open={open}><summary>{title}</summary>{children}</details>
+);
+
+const Site = ({ props, state }: Part) => {
+  const { site, name } = state.plan;
+  return (
+    <Folded title={props.words.parts.site}>
+      <TextField id="plan-name" label={props.words.site.name} value={name} onText={(text) => state.change({ name: text })} />
+      {siteTexts.map((field) => (
+        <TextField key={field} id={`plan-${field}`} label={props.words.site[field]} value={site[field]} type={field === 'date' ? 'date' : 'text'} onText={(text) => state.change({ site: { ...site, [field]: text } })} />
+      ))}
+    </Folded>
+  );
+};
+
+/** Which limb is in hand, and their order. */
+const Order = ({ props, state }: Part) => {
+  const { limbs } = props.words;
+  const { plan, limb } = state;
+  return (
+    <>
+      <fieldset class="field">
+        <legend>{limbs.choose}</legend>
+        <div class="choices">
+          {plan.limbs.map((one, i) => (
+            <label key={i}>
+              <input type="radio" name="limb" value={i} checked={i === limb} onChange={() => state.choose(i)} />
+              <span>{`${i + 1} ${one.name}`}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <p class="actions">
+        <button type="button" disabled={plan.limbs.length >= mostLimbs} onClick={state.addLimb}>{limbs.add}</button>
+        <button type="button" disabled={limb === 0} onClick={() => state.moveLimb(-1)}>{limbs.earlier}</button>
+        <button type="button" disabled={limb === plan.limbs.length - 1} onClick={() => state.moveLimb(1)}>{limbs.later}</button>
+        <button type="button" disabled={plan.limbs.length === 1} onClick={state.removeLimb}>{limbs.remove}</button>
+      </p>
+      {plan.limbs.length >= mostLimbs && <p>{fillIn(limbs.full, { most: mostLimbs })}</p>}
+      {state.before?.why === 'limb' && (
+        <p role="status">{`${fillIn(limbs.removed, { name: state.before.name })} `}<button type="button" onClick={state.bringBack}>{limbs.undo}</button></p>
+      )}
+    </>
+  );
+};
+
+const Limb = ({ props, state }: Part) => {
+  const one = state.plan.limbs[state.limb]!;
+  return (
+    <section id="limb">
+      <h2>{props.words.parts.limb}</h2>
+      <Order props={props} state={state} />
+      <TextField id="limb-name" label={props.words.limbs.name} value={one.name} onText={state.nameLimb} />
+      {(Object.keys(limbFacts) as (keyof typeof limbFacts)[]).map((name) => (
+        <FigureField
+          key={name} props={props} name={name} id={`limb-${name}`} input={limbFacts[name] as QuantityInput} fact={one.facts[name]} system={state.system}
+          problem={state.problems.find(({ at }) => at === `limbs.${state.limb}.facts.${name}`)} onFact={(fact) => state.setLimbFact(name, fact)}
+        />
+      ))}
+      {(Object.keys(limbChoices) as (keyof typeof limbChoices)[]).map((name) => (
+        <ChoiceField
+          key={name} id={`limb-${name}`} label={props.words.choices[name]} input={limbChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
+          chosen={one.choices[name]} onChoose={(option) => state.setLimbChoice(name, option)}
+        />
+      ))}
+      <p class="hint">{props.words.bearings.say}</p>
+      <div class="clocks">
+        {limbBearings.map((name) => (
+          <BearingField key={name} props={props} id={`limb-${name}`} label={props.words.bearings[name]} bearing={one.bearings[name]} onTurn={(to) => state.setLimbBearing(name, to)} />
+        ))}
+      </div>
+    </section>
+  );
+};
+
+export const Facts = ({ props, state }: Part) => {
+  const { parts } = props.words;
+  const { choices } = state.plan;
+  const shared = (names: readonly SharedFact[]) => names.map((name) => <Shared key={name} props={props} state={state} name={name} />);
+  return (
+    <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
+      <Site props={props} state={state} />
+      <section>
+        <h2>{parts.gear}</h2>
+        <SharedChoice props={props} state={state} name="species" />
+        <SharedChoice props={props} state={state} name="workingFrom" />
+        {choices.workingFrom === 'platform' && shared(platform)}
+        {shared(gear)}
+        <SharedBearing props={props} state={state} name="downhill" />
+      </section>
+      <section>
+        <h2>{parts.line}</h2>
+        <SharedChoice props={props} state={state} name="wires" />
+        {choices.wires === 'yes' && (
+          <>
+            <SharedChoice props={props} state={state} name="ruleSet" />
+            <SharedChoice props={props} state={state} name="lineKind" />
+            <SharedChoice props={props} state={state} name="toldBy" />
+            {shared(line)}
+            <SharedBearing props={props} state={state} name="line" />
+          </>
+        )}
+      </section>
+      <Limb props={props} state={state} />
+      <Folded title={parts.usual}>{shared(usual)}</Folded>
+    </form>
+  );
+};

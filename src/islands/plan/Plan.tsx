@@ -1,0 +1,53 @@
+/** The plan: the gate first, one set of facts, one picture, what the numbers say, and the sheet. */
+import { calculator as frame } from '#content/interface.json';
+import { Each } from './Each.tsx';
+import { Facts } from './Facts.tsx';
+import { Gate } from './Gate.tsx';
+import { Picture } from './Picture.tsx';
+import { Sheet } from './Sheet.tsx';
+import { Traffic } from './Traffic.tsx';
+import { usePlan } from './usePlan.ts';
+import { fillIn, type PlanProps } from './words.ts';
+
+export default function Plan(props: PlanProps) {
+  const { words } = props;
+  const state = usePlan(words);
+  const { good, problems, plan, before } = state;
+  return (
+    <div class="plan">
+      <div class="no-print">
+        {plan.demo && <p class="example-words">{words.invented}</p>}
+        <p class="actions needs-script">
+          {!plan.demo && <button type="button" onClick={() => void state.openDemo()}>{words.demo}</button>}
+          {before?.why === 'demo' && <button type="button" onClick={state.bringBack}>{words.demoBack}</button>}
+        </p>
+        <Gate props={props} state={state} />
+        <div class="calculator">
+          <div class="result">
+            {good && <Picture props={props} state={state} good={good} />}
+            {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
+          </div>
+          <div class="work">
+            <Facts props={props} state={state} />
+          </div>
+        </div>
+        <section>
+          <h2>{words.parts.answer}</h2>
+          <Traffic props={props} state={state} />
+          <p class="soft">{frame.statement}</p>
+        </section>
+        <Each props={props} state={state} />
+      </div>
+      {good && (
+        <section>
+          <div class="no-print">
+            <h2>{words.parts.sheet}</h2>
+            <p>{words.sheet.say}</p>
+            <p class="actions"><button type="button" onClick={() => print()}>{words.sheet.print}</button></p>
+          </div>
+          <Sheet props={props} state={state} />
+        </section>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+/** What stands on the sheet, in words and figures, for print and for PDF alike. */
+import type { Plan } from '#core/plan/facts.ts';
+import { findingsOf } from '#core/plan/findings.ts';
+import { gates } from '#core/plan/names.ts';
+import type { PlanWork } from '#core/plan/work.ts';
+import { showValue } from '#core/kit/show.ts';
+import type { UnitSystem } from '#core/kit/units.ts';
+import { plain } from '../kit/Say.tsx';
+import { limbRows, pieceRows, type Shown } from './figures.ts';
+import { clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
+
+/** One figure across the pieces of the plan; null where a piece has none. */
+export type SheetRow = { readonly label: string; readonly cells: readonly (Shown | null)[] };
+/** So many pieces side by side as a sheet is wide. */
+export type SheetTable = { readonly heads: readonly string[]; readonly rows: readonly SheetRow[] };
+export type SheetLine = { readonly label: string; readonly text: string };
+export type SheetText = { readonly limbs: readonly string[]; readonly tables: readonly SheetTable[]; readonly lines: readonly SheetLine[]; readonly stops: readonly Shown[]; readonly open: boolean };
+
+const both = (text: (system: UnitSystem) => string): Shown => ({ metric: text('metric'), imperial: text('imperial') });
+
+const widest = 4;
+
+/** The pieces in the order they are cut, so many to a table, a row for each figure. */
+const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
+  const columns = limbs.flatMap((one, i) => one.pieces.map((piece, at) => ({
+    head: one.pieces.length === 1 ? String(i + 1) : `${i + 1}${String.fromCharCode(97 + at)}`,
+    rows: one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : limbRows(props, one),
+  })));
+  const labels = [...new Set(columns.flatMap(({ rows }) => rows.map(({ label }) => label)))];
+  return Array.from({ length: Math.ceil(columns.length / widest) }, (_, n) => {
+    const some = columns.slice(n * widest, (n + 1) * widest);
+    return {
+      heads: some.map(({ head }) => head),
+      rows: labels.map((label) => ({ label, cells: some.map(({ rows }) => rows.find((row) => row.label === label)?.text ?? null) })).filter(({ cells }) => cells.some((cell) => cell !== null)),
+    };
+  });
+};
+
+/** Stops as they stand on paper, plain. */
+const stopsOf = (props: PlanProps, plan: Plan, work: PlanWork): Shown[] =>
+  findingsOf(plan, work).filter(({ level, id }) => level === 'stop' && !id.startsWith('gate')).map(({ part, id, limb, values }) => both((system) => {
+    const who = limb === null ? '' : `${fillIn(props.words.traffic.limb, { number: limb + 1 })}: `;
+    if (part === 'plan') {
+      const said: { readonly [id: string]: string } = props.words.said;
+      return who + fillIn(said[id] ?? id, { towards: showValue({ unit: 'm' }, values['towards'] as number, system, 'up') });
+    }
+    const speaker = speakerOf(props, part);
+    const { limit, problem: _, ...figures } = values;
+    if (id === 'cannotWork') return who + fillIn(props.words.said.cannotWork, { problem: props.parts[part].title });
+    return who + plain(speaker, id === 'outside' ? (speaker.words.outside[limit as string] ?? props.words.said.outside) : (speaker.words.findings[id] ?? id), figures, system);
+  }));
+
+type Kept = { readonly where: string; readonly gate: string; readonly road: string; readonly position: string; readonly emergency: string; readonly operator: string };
+
+export const sheetOf = (props: PlanProps, plan: Plan, work: PlanWork, kept: Kept): SheetText => {
+  const { sheet } = props.words;
+  const { address, position, date, watcher, signals, crew, notes, tree } = plan.site;
+  const place = [address || kept.where, kept.gate, position || kept.position].filter(Boolean).join(', ');
+  return {
+    open: gates.some((name) => plan.gate[name] !== 'yes'),
+    stops: stopsOf(props, plan, work),
+    lines: [
+      { label: sheet.address, text: place },
+      { label: sheet.date, text: date },
+      { label: props.words.site.tree, text: tree },
+      { label: sheet.emergency, text: kept.emergency },
+      { label: sheet.operator, text: kept.operator },
+      { label: sheet.watch, text: watcher },
+      { label: sheet.signals, text: signals },
+      ...(crew ? [{ label: sheet.crew, text: crew }] : []),
+      ...(notes ? [{ label: sheet.notes, text: notes }] : []),
+    ],
+    limbs: work.limbs.map((one) => [
+      one.limb.name,
+      fillIn(props.words.answer.turn, { clock: clockText(props, one.limb.bearings.worker) }),
+      `${sheet.ways}: ${clockText(props, one.limb.bearings.wayOut)}, ${clockText(props, one.limb.bearings.wayOut2)}`,
+      ...(one.fits ? [] : [props.words.answer.nowhere]),
+    ].join('. ')),
+    tables: tablesOf(props, work),
+  };
+};

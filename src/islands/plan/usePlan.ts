@@ -1,0 +1,107 @@
+/**
+ * The state of the plan on its page: the plan as it stands, what is wrong with it, and what was worked out last. Figures are
+ * worked out when the hand rests; the picture follows at once, from the bearings alone.
+ */
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { UnitSystem } from '#core/kit/units.ts';
+import { type Fact, newLimb, newPlan, type Plan, type PlanLimb } from '#core/plan/facts.ts';
+import type { Memo } from '#core/plan/feed.ts';
+import { findingsOf, gateFindings } from '#core/plan/findings.ts';
+import { mostLimbs } from '#core/plan/names.ts';
+import { problemsOf } from '#core/plan/problems.ts';
+import { workPlan, type PlanWork } from '#core/plan/work.ts';
+import { onChange, settings } from '#device/settings.ts';
+import type { PlanWords } from './words.ts';
+
+/** How long the hand must rest before figures follow, ms. */
+const rest = 120;
+
+export type Worked = { readonly plan: Plan; readonly work: PlanWork };
+export type PlanState = ReturnType<typeof usePlan>;
+
+export const usePlan = (words: PlanWords) => {
+  const [plan, setPlan] = useState<Plan>(() => newPlan(words.newName, words.newLimb));
+  const [chosen, setChosen] = useState(0);
+  const [system, setSystem] = useState<UnitSystem>('metric');
+  const [good, setGood] = useState<Worked | null>(null);
+  /** What stood before something was taken out or opened over it. */
+  const [before, setBefore] = useState<{ plan: Plan; why: 'limb' | 'demo'; name: string } | null>(null);
+  const memo = useRef<Memo>(new Map());
+
+  useEffect(() => {
+    setSystem(settings().units);
+    return onChange(({ units }) => setSystem(units));
+  }, []);
+
+  const problems = useMemo(() => problemsOf(plan), [plan]);
+  useEffect(() => {
+    if (problems.length > 0 || good?.plan === plan) return;
+    const later = setTimeout(() => setGood({ plan, work: workPlan(plan, memo.current) }), good ? rest : 0);
+    return () => clearTimeout(later);
+  }, [plan, problems, good]);
+
+  const limb = Math.min(chosen, plan.limbs.length - 1);
+  const toLimb = (next: (limb: PlanLimb) => PlanLimb, at = limb): void =>
+    setPlan((now) => ({ ...now, limbs: now.limbs.map((one, i) => (i === at ? next(one) : one)) }));
+  const findings = useMemo(() => (good ? findingsOf(good.plan, good.work).filter(({ part, id }) => part !== 'plan' || !id.startsWith('gate')) : []), [good]);
+
+  return {
+    plan,
+    /** Another plan in its place, as it was kept or read. */
+    open: (next: Plan): void => {
+      setPlan(next);
+      setChosen(0);
+      setGood(null);
+      setBefore(null);
+    },
+    limb,
+    choose: setChosen,
+    system,
+    problems,
+    good,
+    /** Whether the figures are those of the plan as it stands. */
+    current: problems.length === 0 && good?.plan === plan,
+    /** The worst first; the gate as it stands, the figures as they were worked out last. */
+    findings: [...gateFindings(plan), ...findings].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level)),
+    change: (some: Partial<Plan>): void => setPlan((now) => ({ ...now, ...some })),
+    setFact: (name: string, fact: Fact): void => setPlan((now) => ({ ...now, facts: { ...now.facts, [name]: fact } })),
+    setLimbFact: (name: string, fact: Fact): void => toLimb((one) => ({ ...one, facts: { ...one.facts, [name]: fact } })),
+    setChoice: (name: string, option: string): void => setPlan((now) => ({ ...now, choices: { ...now.choices, [name]: option } })),
+    setLimbChoice: (name: string, option: string): void => toLimb((one) => ({ ...one, choices: { ...one.choices, [name]: option } })),
+    setBearing: (name: string, bearing: number): void => setPlan((now) => ({ ...now, bearings: { ...now.bearings, [name]: bearing } })),
+    setLimbBearing: (name: string, bearing: number): void => toLimb((one) => ({ ...one, bearings: { ...one.bearings, [name]: bearing } })),
+    nameLimb: (name: string): void => toLimb((one) => ({ ...one, name })),
+    addLimb: (): void => {
+      if (plan.limbs.length >= mostLimbs) return;
+      setPlan((now) => ({ ...now, limbs: [...now.limbs, newLimb(words.newLimb, 90)] }));
+      setChosen(plan.limbs.length);
+    },
+    removeLimb: (): void => {
+      setBefore({ plan, why: 'limb', name: plan.limbs[limb]!.name });
+      setPlan((now) => ({ ...now, limbs: now.limbs.filter((_, i) => i !== limb) }));
+    },
+    /** Earlier in the order, or later. */
+    moveLimb: (by: -1 | 1): void => {
+      const to = limb + by;
+      if (to < 0 || to >= plan.limbs.length) return;
+      setPlan((now) => {
+        const limbs = [...now.limbs];
+        [limbs[limb], limbs[to]] = [limbs[to]!, limbs[limb]!];
+        return { ...now, limbs };
+      });
+      setChosen(to);
+    },
+    openDemo: async (): Promise<void> => {
+      const { default: demo } = await import('#content/plan/demo.json');
+      setBefore({ plan, why: 'demo', name: plan.name });
+      setPlan(demo as unknown as Plan);
+      setChosen(0);
+    },
+    before,
+    bringBack: (): void => {
+      if (before) setPlan(before.plan);
+      setBefore(null);
+    },
+  };
+};
+const levels = ['stop', 'caution', 'note'];
