@@ -14,19 +14,24 @@ const rules: { [name: string]: Rule } = {
   'core/formulas: formulas and facts': { who: /^src\/core\/formulas\//, may: [/^src\/core\/(formulas|facts)\//] },
   'core/calculators: kit, formulas, facts; no other calculator': { who: /^src\/core\/calculators\//, may: [/^src\/core\/(kit|formulas|facts)\//] },
   'core/plan: the calculators it puts together, what they are made of': { who: /^src\/core\/plan\//, may: [/^src\/core\/(plan|kit|calculators|formulas|facts)\//] },
+  'core/card: a pocket card, made of what the calculators say': { who: /^src\/core\/card\//, may: [/^src\/core\/(card|kit|calculators|formulas|facts)\//] },
   'core/registry: calculators and kit': { who: /^src\/core\/registry\.ts$/, may: [/^src\/core\/(kit|calculators)\//] },
   'drawings: types of core, its showing, the formulas and the calculator that they draw, each other, D3, preact': {
     who: /^src\/drawings\//,
     may: [/^src\/drawings\//, /^src\/core\/kit\/show\.ts$/, /^src\/core\/formulas\//, /^d3(-[a-z]+)?$/, /^preact(\/hooks)?$/],
-    types: [/^src\/core\/(kit|calculators|plan)\//],
+    types: [/^src\/core\/(kit|calculators|plan|card)\//],
   },
   'islands/kit: kit of core, device, preact, words': {
     who: /^src\/islands\/kit\//,
     may: [/^src\/islands\/kit\//, kitOf, /^src\/core\/formulas\//, /^src\/device\//, /^preact(\/hooks|\/compat)?$/, /^content\/interface\.json$/, /^src\/components\/[a-z-]+\.ts$/, /^src\/drawings\/kit\//],
     types: [/^src\/schemas\.ts$/, /^astro$/],
   },
+  'the card: all calculators by way of core/card, drawings, islands/kit, device, words, what writes files and codes': {
+    who: /^src\/islands\/card\//,
+    may: [/^src\/islands\/(card|kit)\//, /^src\/core\/(card|calculators|kit|formulas|facts)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^content\/(cards\/|drawings\/|interface\.json$)/, /^(pdf-lib|uqr)$/],
+  },
   'an island: its own calculator, drawings, islands/kit, device, preact': {
-    who: /^src\/islands\/(?!kit\/)/,
+    who: /^src\/islands\/(?!(kit|card)\/)/,
     may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts|plan)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^src\/components\/fill\.ts$/, /^content\/(drawings\/|plan\/|interface\.json$)/],
     types: [/^src\/components\//, /^src\/schemas\.ts$/],
   },
@@ -41,7 +46,7 @@ const rules: { [name: string]: Rule } = {
     who: /^src\/(components|layouts|pages)\//,
     may: [
       /^src\/(components|layouts|core|drawings|device|styles|schemas\.ts|worker\/(register|notice|keeping)\.ts)/, /^(content|shared)\//, /^astro(:[a-z]+|\/zod)?$/,
-      /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/, /^src\/islands\/plan\/(Plan\.tsx|words\.ts)$/,
+      /^(uqr|svgo|preact|preact-render-to-string)$/, /^src\/build\/placeholders\.ts$/, /^src\/islands\/plan\/(Plan\.tsx|words\.ts)$/, /^src\/islands\/card\/Card\.tsx$/,
     ],
   },
   'content: islands and components by name': { who: /^content\//, may: [/^src\/(islands\/[a-z-]+\/Island\.tsx|components\/|styles\/)/] },

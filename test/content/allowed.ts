@@ -19,4 +19,10 @@ export const allowed: { file: string; sentence: string; reason: string }[] = [
     reason: 'The rule itself, in the words of its source, which stands behind the sentence.',
   },
   { file: 'content/calculators/crown-share.mdx', sentence: '60, 45 45', reason: 'How to type a list, not advice.' },
+  { file: 'content/cards/card.json', sentence: 'A6', reason: 'The name of a size of paper.' },
+  { file: 'content/cards/card.json', sentence: 'A7', reason: 'The name of a size of paper.' },
+  { file: 'content/cards/card.json', sentence: 'three months', reason: 'What the reader chooses for their own card.' },
+  { file: 'content/cards/card.json', sentence: 'six months', reason: 'What the reader chooses for their own card.' },
+  { file: 'content/cards/card.json', sentence: 'This ruler: ten centimetres.', reason: 'What is drawn beside it, held by a test of the sheet.' },
+  { file: 'content/cards/card.json', sentence: 'This ruler: four inches.', reason: 'What is drawn beside it, held by a test of the sheet.' },
 ];

@@ -13,7 +13,7 @@ export type ReadLink =
   | { kind: 'example'; extras: LinkExtras }
   | { kind: 'given'; inputs: Inputs; texts: { [name: string]: string }; got: GotSet; problems: InputProblem[]; extras: LinkExtras };
 
-type Pairs = [string, string][];
+export type Pairs = [string, string][];
 /** Upgrades of old links, one small pure function for each version left behind: `upgrades[0]` takes 1 to 2. */
 const upgrades: ((pairs: Pairs) => Pairs)[] = [];
 
@@ -47,7 +47,8 @@ const decoded = (text: string): string => {
   }
 };
 
-const pairsOf = (query: string): Pairs =>
+/** The parameters of a query in their order, decoded; what cannot be decoded stays as it is. */
+export const pairsOf = (query: string): Pairs =>
   query.replace(/^\?/, '').split('&').filter(Boolean).map((part) => {
     const at = part.indexOf('=');
     return at < 0 ? [decoded(part), ''] : [decoded(part.slice(0, at)), decoded(part.slice(at + 1))];
@@ -56,8 +57,8 @@ const pairsOf = (query: string): Pairs =>
 const plainNumber = /^-?\d+(\.\d+)?(e[+-]?\d+)?$/;
 const toNumber = (text: string): number | null => (plainNumber.test(text) ? Number(text) : null);
 
-/** One input out of its text: its value, or what is wrong with it. */
-const valueOf = (input: AnyInput, text: string): Inputs[string] | undefined => {
+/** One input out of its text; undefined where it does not read as one. */
+export const valueOf = (input: AnyInput, text: string): Inputs[string] | undefined => {
   if (text === '') return input.optional ? null : input.kind === 'list' && input.shortest === 0 ? [] : undefined;
   if (input.kind === 'choice') return text;
   if (input.kind === 'quantity') return toNumber(text) ?? undefined;

@@ -10,7 +10,7 @@ import { plain, Say, type Speaker } from './Say.tsx';
 import type { CalculatorState } from './useCalculator.ts';
 
 /** The message for a problem, in the label's own words. */
-export const problemText = (speaker: Speaker, state: CalculatorState, problem: InputProblem): string => {
+export const problemText = (speaker: Speaker, state: FieldState, problem: InputProblem): string => {
   const { words, calculator } = speaker;
   const input = calculator.inputs[problem.input] as AnyInput | undefined;
   const text = words.problems[problem.problem] ?? problemWords[problem.problem as keyof typeof problemWords] ?? problemWords.notNumber;
@@ -25,7 +25,9 @@ export const problemText = (speaker: Speaker, state: CalculatorState, problem: I
   return plain(speaker, filled, problem.values, state.system);
 };
 
-export type Part = { speaker: Speaker; state: CalculatorState; name: string };
+/** What a field needs of the state that holds it. */
+export type FieldState = Pick<CalculatorState, 'system' | 'fields' | 'outcome' | 'setText' | 'setGot' | 'setGirth'>;
+export type Part = { speaker: Speaker; state: FieldState; name: string };
 /** A usual value: the text it puts in the field, and how it is called. */
 export type Step = { text: string; label: string };
 

@@ -1,0 +1,42 @@
+/** The card as it is seen: each side at its true size, and the pages that will be printed, small on screen. */
+import { useState } from 'preact/hooks';
+import words from '#content/cards/card.json';
+import type { Side } from '#core/card/layout.ts';
+import type { Page } from '#core/card/sheets.ts';
+import type { CardInputs } from '#core/card/fields.ts';
+import { Svg } from './Svg.tsx';
+
+export const sideName = (k: number): string => (k === 0 ? words.sides.front : words.sides.back);
+
+export const Preview = ({ sides, quiet }: { sides: readonly Side[]; quiet: boolean }) => {
+  const [fitted, setFitted] = useState(false);
+  return (
+    <>
+      <fieldset class="got">
+        <legend class="only-read">{words.size}</legend>
+        {[false, true].map((fit) => (
+          <label key={String(fit)}>
+            <input type="radio" name="card-size" checked={fitted === fit} onChange={() => setFitted(fit)} />
+            <span>{fit ? words.fitted : words.trueSize}</span>
+          </label>
+        ))}
+      </fieldset>
+      <div class={`card-sides${fitted ? ' fitted' : ''}${quiet ? ' quiet' : ''}`} tabIndex={0} role="group" aria-label={words.preview}>
+        {sides.map((side, k) => <Svg key={k} page={side} label={sideName(k)} />)}
+      </div>
+      <p class="soft">{words.scale}</p>
+    </>
+  );
+};
+
+/** The name of its page in `styles/card.css`, which sets its size on paper. */
+export const pageName = ({ size, sides, paper }: Pick<CardInputs, 'size' | 'sides' | 'paper'>, { width, height }: Page): string =>
+  paper === 'card' ? `${size}${sides === 'fold' ? '-fold' : ''}` : `${paper}${width > height ? '-wide' : ''}`;
+
+export const Sheets = ({ pages, shape }: { pages: readonly Page[]; shape: CardInputs }) => (
+  <div class="card-pages">
+    {pages.map((page, k) => (
+      <div key={k} class="card-page" data-page={pageName(shape, page)}><Svg page={page} label={`${words.sheet}: ${sideName(k)}`} /></div>
+    ))}
+  </div>
+);
