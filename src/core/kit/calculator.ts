@@ -164,7 +164,8 @@ export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
 
 const refuseNotFinite = (where: string, values: { readonly [name: string]: number | string | readonly number[] | null }): void => {
   for (const [name, value] of Object.entries(values)) {
-    if ([value].flat().some((one) => typeof one === 'number' && !Number.isFinite(one))) throw new Error(`${where}: "${name}" is not finite`);
+    const finite = Array.isArray(value) ? value.every(Number.isFinite) : typeof value !== 'number' || Number.isFinite(value);
+    if (!finite) throw new Error(`${where}: "${name}" is not finite`);
   }
 };
 
