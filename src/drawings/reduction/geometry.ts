@@ -1,8 +1,9 @@
 /**
  * Cutting a limb back to a lateral, from beside, true to scale: the parent level, the lateral rising from it, the cut from
- * the crotch across the parent at the lateral's angle to it (as `cutArea` takes it). Lengths in mm, origin in the crotch.
+ * the crotch across the parent (as `cutArea` takes it). Lengths in mm, origin in the crotch. Several: `several.ts`.
  */
 import type { reduction } from '#core/calculators/reduction.ts';
+import { halfwayCut, ridgeBetween } from '#core/formulas/lateral-cut.ts';
 import type { InputsOf } from '#core/kit/calculator.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
 import { planOn, said } from '../kit/figures.ts';
@@ -13,6 +14,7 @@ import { finish, sketch, type View } from '../kit/picture.ts';
 import type { Box, Handle, Placed, Point } from '../kit/placed.ts';
 import { say, word, type Figures } from '../kit/say.ts';
 import { add, between, less, times, unit } from '../kit/vector.ts';
+import { several } from './several.ts';
 import { dimension } from '../marks/dimension.ts';
 import { ridge } from '../marks/ridge.ts';
 
@@ -25,13 +27,16 @@ const lateralDrawn = 1.35;
 const parentDrawn = 1.5;
 
 export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box: Box): Placed<Move> => {
+  if (inputs.furtherLimbs !== null) return several(inputs, outcome, view, box);
   const { parentDiameter: parent, lateralDiameter: lateral, lateralAngle } = inputs;
+  const ridgeAngle = (inputs.ridgeAngle ?? ridgeBetween(lateralAngle)) * (Math.PI / 180);
+  const slant = halfwayCut(inputs.ridgeAngle ?? ridgeBetween(lateralAngle)) * (Math.PI / 180);
   const angle = (lateralAngle * Math.PI) / 180;
   const up: Point = [Math.cos(angle), Math.sin(angle)];
   const side: Point = [-up[1], up[0]];
   const smallest = planOn(outcome, 'smallestLateral');
   const widest = Math.max(lateral, Math.min(smallest ?? 0, parent * 0.8));
-  const cutFoot: Point = [-parent / Math.tan(angle), -parent];
+  const cutFoot: Point = [-parent / Math.tan(slant), -parent];
   const joint = -widest / Math.sin(angle);
   const left = Math.min(cutFoot[0], joint) - parent * 1.35;
   const tip = times(up, parent * lateralDrawn);
@@ -79,7 +84,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   goes.closePath();
   s.draw({ mark: 'piece', d: goes.toString() });
   if (lateralAngle >= 25) {
-    const to = times([Math.cos(angle / 2), Math.sin(angle / 2)], -0.42 * parent);
+    const to = times([Math.cos(ridgeAngle), Math.sin(ridgeAngle)], -0.42 * parent);
     s.draw(ridge(at([0, 0]), at(to)));
   }
   const ghost = smallest !== null && smallest <= parent * 1.5 ? smallest : null;

@@ -2,18 +2,19 @@
 import { describe, expect, it } from 'vitest';
 import { reduction } from '#core/calculators/reduction.ts';
 import type { GotSet } from '#core/kit/calculator.ts';
+import { readLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Outcome, type Quantity } from '#core/kit/outcome.ts';
 
-const example: Inputs = { parentDiameter: 90, lateralDiameter: 30, lateralAngle: 45, rule: 'third', furtherLimbs: null, furtherLaterals: null };
+const example: Inputs = { parentDiameter: 90, lateralDiameter: 30, lateralAngle: 45, ridgeAngle: null, rule: 'third', furtherLimbs: null, furtherLaterals: null };
 const run = (change: Inputs, got: GotSet = 'exact'): Outcome => evaluate(reduction, { ...example, ...change }, got);
 const ratio = (change: Inputs, got: GotSet): Quantity => (run(change, got) as Answer).outputs['ratio'] as Quantity;
 const figure = (change: Inputs, got: GotSet, name: string): Quantity => (run(change, got) as Answer).outputs[name] as Quantity;
-const ids = (change: Inputs, got: GotSet = 'exact'): string[] => (run(change, got) as Answer).findings.map((f) => f.id);
+const ids = (change: Inputs, got: GotSet = 'exact'): string[] => (run(change, got) as Answer).findings.map((f) => f.id).filter((id) => id !== 'angleRules');
 
 describe('the rule', () => {
   it('a lateral of just a third is enough; a hair less is a caution, never a stop', () => {
     for (const parent of [30, 60, 90, 120, 150, 270]) expect(ids({ parentDiameter: parent, lateralDiameter: parent / 3 })).toEqual([]);
-    expect((run({ lateralDiameter: 29.99 }) as Answer).findings).toMatchObject([{ id: 'lateralTooSmall', level: 'caution', guess: false }]);
+    expect((run({ lateralDiameter: 29.99 }) as Answer).findings).toMatchObject([{ id: 'lateralTooSmall', level: 'caution', guess: false }, { id: 'angleRules' }]);
   });
   it('where half is asked for', () => {
     expect(ids({ rule: 'half', lateralDiameter: 45 })).toEqual([]);
@@ -59,10 +60,26 @@ describe('one eye judged further laterals and their limbs', () => {
 });
 
 describe('the wound', () => {
-  it('a slanting cut is larger: at 45° by the root of two, square the round section itself', () => {
-    // Round section of 90 mm: 6,361.7 mm²
-    expect(figure({ lateralAngle: 90 }, 'exact', 'cutArea').value).toBeCloseTo(6361.7, 1);
-    expect(figure({ lateralAngle: 45 }, 'exact', 'cutArea').value / 6361.7).toBeCloseTo(1.4142, 4);
+  // Round section of 90 mm: 6,361.7 mm²
+  const round = 6361.7;
+  it('halfway between the ridge and square to the limb leads; by hand', () => {
+    for (const [ridgeAngle, cut] of [[30, 60], [60, 75], [80, 85]] as const) expect(figure({ ridgeAngle }, 'exact', 'cutAngle').value).toBe(cut);
+    // Sine of 60°: 0.8660
+    expect(figure({ ridgeAngle: 30 }, 'exact', 'cutArea').value / round).toBeCloseTo(1 / 0.866, 3);
+  });
+  it('a ridge nobody could see is taken halfway between limb and lateral', () => {
+    expect(figure({ lateralAngle: 60 }, 'exact', 'cutAngle').value).toBe(60);
+    expect(figure({ lateralAngle: 90 }, 'exact', 'cutAngle').value).toBe(67.5);
+  });
+  it('the other rules stand beside it: along the ridge, along the lateral, at 45° by the root of two', () => {
+    expect(figure({ lateralAngle: 90 }, 'exact', 'alongArea').value).toBeCloseTo(round, 1);
+    expect(figure({ lateralAngle: 45 }, 'exact', 'alongArea').value / round).toBeCloseTo(1.4142, 4);
+    expect(figure({ ridgeAngle: 30 }, 'exact', 'ridgeArea').value / round).toBeCloseTo(2, 4);
+    expect((run({}) as Answer).findings.at(-1)).toMatchObject({ id: 'angleRules', level: 'note' });
+  });
+  it('a link without a ridge, from before it was asked for, opens as it did', () => {
+    const link = readLink(reduction, 'v=1&got=judged&parentDiameter=90&lateralDiameter=30&lateralAngle=45&rule=third&furtherLimbs=&furtherLaterals=');
+    expect(link).toMatchObject({ kind: 'given', problems: [], inputs: { ridgeAngle: null } });
   });
 });
 
