@@ -41,7 +41,7 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
         {stops.length > 0 && <ul class="sheet-stop">{stops.map((text, i) => <li key={i}><Both {...text} /></li>)}</ul>}
       </header>
       <div class="sheet-top">
-        <Faces face="plan" props={props} state={state} good={good} id="sheet-plan" box={{ width: 358, height: 330 }} paper />
+        <Faces face="plan" props={props} state={state} good={good} id="sheet-plan" box={{ width: 358, height: 290 }} paper />
         <dl class="sheet-lines">
           {lines.map(({ label, text }) => <div key={label}><dt>{label}</dt><dd>{text === '' ? <span class="blank" /> : text}</dd></div>)}
           {planRows(props, work).map(({ label, text }) => <div key={label}><dt>{label}</dt><dd class="large"><Both {...text} /></dd></div>)}

@@ -24,7 +24,7 @@ const widest = 4;
 const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
   const columns = limbs.flatMap((one, i) => one.pieces.map((piece, at) => ({
     head: one.pieces.length === 1 ? String(i + 1) : `${i + 1}${String.fromCharCode(97 + at)}`,
-    rows: one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : limbRows(props, one),
+    rows: (one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : limbRows(props, one)).filter(({ label }) => label !== props.words.answer.total),
   })));
   const labels = [...new Set(columns.flatMap(({ rows }) => rows.map(({ label }) => label)))];
   return Array.from({ length: Math.ceil(columns.length / widest) }, (_, n) => {
