@@ -136,6 +136,15 @@ test('the page for emergencies is one tap away, keeps the site on the device, an
   expect(await say.locator('img').count()).toBe(0);
 });
 
+test('it prints on one sheet, with a line to write on for what was not entered', async ({ site, page }) => {
+  await page.goto(site.at('/urgent/'));
+  await page.locator('#site-where').fill('Larch Farm, barn end');
+  await expect.poll(() => page.locator('.urgent-say').innerText()).toContain('Larch Farm');
+  const { pages, text } = await readPdf(await page.pdf({ format: 'A4' }));
+  expect(pages).toHaveLength(1);
+  for (const words of ['Larch Farm', urgent.road, urgent.position, urgent.emergency, urgent.operator, urgent.hurtSteps[3]!]) expect(text).toContain(words);
+});
+
 test('it opens with no signal', async ({ site, page }) => {
   await page.goto(site.at('/'));
   await untilKept(page);

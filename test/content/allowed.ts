@@ -18,7 +18,7 @@ export const allowed: { file: string; sentence: string; reason: string }[] = [
     sentence: 'cut at about a right angle to the top of the branch',
     reason: 'The rule itself, in the words of its source, which stands behind the sentence.',
   },
-  { file: 'content/calculators/crown-share.mdx', sentence: '60, 45 45', reason: 'How to type a list, not advice.' },
+  { file: 'content/calculators/crown-share.mdx', sentence: '60, 45 45, or 60 2 x 45', reason: 'How to type a list, not advice.' },
   { file: 'content/cards/card.json', sentence: 'A6', reason: 'The name of a size of paper.' },
   { file: 'content/cards/card.json', sentence: 'A7', reason: 'The name of a size of paper.' },
   { file: 'content/cards/card.json', sentence: 'three months', reason: 'What the reader chooses for their own card.' },

@@ -103,9 +103,27 @@ export const readQuantity = (text: string, unit: Unit, system: UnitSystem): Read
 };
 
 /** A gap between items: not the one inside `10 1/2` or `1 ft 2 in`. */
-const gap = /;|,(?=\s)|(?<!'|ft|foot|feet)\s+(?=[\d.,])(?!\d+\/)|(?<=\/\d+)\s+(?=\d+\/)/i;
+const gap = /;|&|\+|,(?=\s)|(?<!'|ft|foot|feet)\s+(?=[\d.,])(?!\d+\/)|(?<=\/\d+)\s+(?=\d+\/)/i;
 
-/** A list of numbers as people write them: `60, 45 45` or `60;45`. A comma between digits without a space is a decimal. */
-export const readList = (text: string, unit: Unit, system: UnitSystem): Read[] =>
-  text.split(gap).map((part) => part.replace(/,\s*$/, '')).filter((part) => part.trim() !== '')
-    .map((part) => readQuantity(part, unit, system));
+/** Figures joined by commas and nothing else: two of them may be one with a decimal, more can only be a list. */
+const commasAlone = /^\s*\d+(?:,\d+)+\s*$/;
+/** So many of one size: `2 x 45`. */
+const times = /(\d+)\s*[x×*]\s*(?=[\d.,])/g;
+const many = /^\s*([1-9]\d?)x(.+)$/;
+
+/**
+ * A list of numbers as people write them: `60, 45 45`, `60;45`, `60 + 45`, `60,45,45` or `60 2x45`. A comma between digits
+ * is a decimal where a gap parts the others.
+ */
+export const readList = (text: string, unit: Unit, system: UnitSystem): Read[] => {
+  if (commasAlone.test(text)) {
+    const parts = text.trim().split(',');
+    if (parts.length === 2 || parts.slice(1).every((part) => part.length === 3)) return [problem('twoWays')];
+    return parts.map((part) => readQuantity(part, unit, system));
+  }
+  return text.replace(times, '$1x').split(gap).map((part) => part.replace(/,\s*$/, '')).filter((part) => part.trim() !== '')
+    .flatMap((part) => {
+      const [, count, one] = many.exec(part) ?? [];
+      return one === undefined ? [readQuantity(part, unit, system)] : Array.from({ length: Number(count) }, () => readQuantity(one, unit, system));
+    });
+};

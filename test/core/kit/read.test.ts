@@ -137,6 +137,17 @@ describe('lists', () => {
     [' ; ', []],
     ['60 x', ['wrongUnit']],
     ['60; x', [60, 'notNumber']],
+    ['60 + 45+45', [60, 45, 45]],
+    ['60 & 45', [60, 45]],
+    ['60\n45', [60, 45]],
+    ['2x45, 60', [45, 45, 60]],
+    ['60 3 × 45', [60, 45, 45, 45]],
+    ['2 x 4.5 cm', [45, 45]],
+    ['60,45,45', [60, 45, 45]],
+    // One cut of 60.45 or two: the reader must say.
+    ['60,45', ['twoWays']],
+    ['60,450,300', ['twoWays']],
+    ['60 0x45', [60, 'wrongUnit']],
     ['1,200 60', ['twoWays', 60]],
   ])('%s', (text, expected) => {
     expect(items(text, 'mm')).toEqual(expected);
