@@ -10,6 +10,7 @@ import { buildCost } from './build.ts';
 import { ALLOWED, drag } from './drag.ts';
 import { readingLevels } from './reading-level.ts';
 import { evaluationCost, manyFalls } from './falls.ts';
+import { readSpoiltPlans } from './spoilt-plans.ts';
 
 let missed = 0;
 const say = (what: string, got: string, limit: string, good: boolean) => {
@@ -47,6 +48,12 @@ say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core 
 const { place, beyond, count } = manyFalls();
 say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
 say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
+
+console.log('\nFiles of plans, damaged or made to do harm');
+const spoilt = 10_000;
+const { ill, first, slowest } = readSpoiltPlans(spoilt);
+say(`of ${spoilt}, read ill ${first}`, String(ill), 'none', ill === 0);
+say('the slowest of them', `${slowest.toFixed(0)} ms`, '', true);
 
 console.log('\nReading level of the chapters, Flesch-Kincaid grade (years of school), the hardest first');
 const levels = readingLevels();
