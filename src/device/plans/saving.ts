@@ -15,6 +15,8 @@ type Options = {
   /** Another plan out of one that two tabs have changed: the same, under a name that tells them apart. */
   readonly copyOf: (plan: unknown) => unknown;
   readonly hear: (standing: Standing) => void;
+  /** Called before the page goes: the last moment for a change that was not said yet. */
+  readonly last?: () => void;
   /** Another tab has changed the plan; this one goes on under another id, and was saved there as `copyOf` makes it. */
   readonly onCopy: (open: Open) => void;
   /** ms: how soon a change is held, how long the hand must rest before it is saved, how long saving may wait at most. */
@@ -44,7 +46,7 @@ export const recover = async (store: PlanStore, place: Place, copyOf: (plan: unk
   return results;
 };
 
-export const savingOf = ({ store, place, copyOf, hear, onCopy, soon = 150, rest = 500, atMost = 2500 }: Options) => {
+export const savingOf = ({ store, place, copyOf, hear, last, onCopy, soon = 150, rest = 500, atMost = 2500 }: Options) => {
   let open: Open | null = null;
   /** Not saved yet; null where all is. */
   let waiting: { plan: unknown } | null = null;
@@ -80,6 +82,7 @@ export const savingOf = ({ store, place, copyOf, hear, onCopy, soon = 150, rest 
   const flush = (): Promise<void> => (running = running.then(saveNow));
 
   const leaving = (): void => {
+    last?.();
     hold();
     void flush();
   };

@@ -71,7 +71,7 @@ const Order = ({ props, state }: Part) => {
         <button type="button" disabled={plan.limbs.length === 1} onClick={state.removeLimb}>{limbs.remove}</button>
       </p>
       {plan.limbs.length >= mostLimbs && <p>{fillIn(limbs.full, { most: mostLimbs })}</p>}
-      {state.before?.why === 'limb' && (
+      {state.before && (
         <p role="status">{`${fillIn(limbs.removed, { name: state.before.name })} `}<button type="button" onClick={state.bringBack}>{limbs.undo}</button></p>
       )}
     </>

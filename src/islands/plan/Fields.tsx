@@ -6,6 +6,7 @@ import { readQuantity } from '#core/kit/read.ts';
 import { fieldText, showValue } from '#core/kit/show.ts';
 import { faceOf, type UnitSystem } from '#core/kit/units.ts';
 import type { Fact } from '#core/plan/facts.ts';
+import { longestText } from '#core/plan/names.ts';
 import type { PlanProblem } from '#core/plan/problems.ts';
 import { Say } from '../kit/Say.tsx';
 import { clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
@@ -53,7 +54,7 @@ export const FigureField = (of: FigureProps) => {
       <div class="field-row">
         <span class="field-input">
           <input
-            id={id} type="text" inputMode={input.min >= 0 && system === 'metric' ? 'decimal' : undefined} autocomplete="off" value={text}
+            id={id} type="text" maxLength={longestText} inputMode={input.min >= 0 && system === 'metric' ? 'decimal' : undefined} autocomplete="off" value={text}
             aria-invalid={problem ? true : undefined} aria-describedby={`${words.hint ? `${id}-hint ` : ''}${id}-error`}
             onInput={(e) => {
               setDraft({ text: e.currentTarget.value, system });
@@ -129,6 +130,6 @@ export const BearingField = ({ props, id, label, bearing, onTurn }: { props: Pla
 export const TextField = ({ id, label, value, type = 'text', onText }: { id: string; label: string; value: string; type?: string; onText: (text: string) => void }) => (
   <div class="field">
     <label for={id}>{label}</label>
-    <span class="field-input wide"><input id={id} type={type} maxLength={300} autocomplete="off" value={value} onInput={(e) => onText(e.currentTarget.value)} /></span>
+    <span class="field-input wide"><input id={id} type={type} maxLength={longestText} autocomplete="off" value={value} onInput={(e) => onText(e.currentTarget.value)} /></span>
   </div>
 );

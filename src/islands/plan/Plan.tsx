@@ -1,26 +1,36 @@
 /** The plan: the gate first, one set of facts, one picture, what the numbers say, and the sheet. */
 import { calculator as frame } from '#content/interface.json';
+import { newPlan, type Plan as PlanData } from '#core/plan/facts.ts';
 import { Each } from './Each.tsx';
 import { Facts } from './Facts.tsx';
 import { Gate } from './Gate.tsx';
+import { KeptNote } from './kept/KeptNote.tsx';
+import { KeptPlans } from './kept/KeptPlans.tsx';
+import { useKept } from './kept/useKept.ts';
 import { Picture } from './Picture.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Traffic } from './Traffic.tsx';
 import { usePlan } from './usePlan.ts';
-import { fillIn, type PlanProps } from './words.ts';
+import { calledHere, fillIn, type PlanProps } from './words.ts';
 
 export default function Plan(props: PlanProps) {
   const { words } = props;
   const state = usePlan(words);
-  const { good, problems, plan, before } = state;
+  const { good, problems, plan } = state;
+  const kept = useKept({ plan, put: state.open, rename: (name) => state.change({ name }), blank: () => newPlan(words.newName, words.newLimb) });
+  const openDemo = async (): Promise<void> => {
+    const { default: demo } = await import('#content/plan/demo.json');
+    kept.withDesk((desk) => void desk.look(demo as unknown as PlanData));
+  };
   return (
     <div class="plan">
       <div class="no-print">
         {plan.demo && <p class="example-words">{words.invented}</p>}
         <p class="actions needs-script">
-          {!plan.demo && <button type="button" onClick={() => void state.openDemo()}>{words.demo}</button>}
-          {before?.why === 'demo' && <button type="button" onClick={state.bringBack}>{words.demoBack}</button>}
+          {!plan.demo && <button type="button" onClick={() => void openDemo()}>{words.demo}</button>}
+          {kept.state.looks && <button type="button" onClick={() => kept.withDesk((desk) => void desk.back())}>{words.demoBack}</button>}
         </p>
+        <KeptNote kept={kept} />
         <Gate props={props} state={state} />
         <div class="calculator">
           <div class="result">
@@ -48,6 +58,7 @@ export default function Plan(props: PlanProps) {
           <Sheet props={props} state={state} />
         </section>
       )}
+      <KeptPlans kept={kept} called={(name) => calledHere(props, name)} />
     </div>
   );
 }

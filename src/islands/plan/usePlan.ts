@@ -24,8 +24,8 @@ export const usePlan = (words: PlanWords) => {
   const [chosen, setChosen] = useState(0);
   const [system, setSystem] = useState<UnitSystem>('metric');
   const [good, setGood] = useState<Worked | null>(null);
-  /** What stood before something was taken out or opened over it. */
-  const [before, setBefore] = useState<{ plan: Plan; why: 'limb' | 'demo'; name: string } | null>(null);
+  /** What stood before a limb was taken out. */
+  const [before, setBefore] = useState<{ plan: Plan; name: string } | null>(null);
   const memo = useRef<Memo>(new Map());
 
   useEffect(() => {
@@ -77,7 +77,7 @@ export const usePlan = (words: PlanWords) => {
       setChosen(plan.limbs.length);
     },
     removeLimb: (): void => {
-      setBefore({ plan, why: 'limb', name: plan.limbs[limb]!.name });
+      setBefore({ plan, name: plan.limbs[limb]!.name });
       setPlan((now) => ({ ...now, limbs: now.limbs.filter((_, i) => i !== limb) }));
     },
     /** Earlier in the order, or later. */
@@ -90,12 +90,6 @@ export const usePlan = (words: PlanWords) => {
         return { ...now, limbs };
       });
       setChosen(to);
-    },
-    openDemo: async (): Promise<void> => {
-      const { default: demo } = await import('#content/plan/demo.json');
-      setBefore({ plan, why: 'demo', name: plan.name });
-      setPlan(demo as unknown as Plan);
-      setChosen(0);
     },
     before,
     bringBack: (): void => {

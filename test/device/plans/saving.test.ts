@@ -38,6 +38,20 @@ describe('saving as it is entered', () => {
     expect(await kept(store)).toEqual([elm('3.5')]);
     expect(unsavedPlaces()).toEqual([]);
   });
+  it('a change that comes while one is being saved is saved after it', async () => {
+    const store = opened(name);
+    const { saving, heard } = await savingIn(store);
+    await saving.open({ id: 'elm', rev: 0 });
+    saving.change(elm('3'));
+    const first = saving.flush();
+    await Promise.resolve();
+    await Promise.resolve();
+    saving.change(elm('3.5'));
+    await first;
+    expect(heard.at(-1)).toBe('saving');
+    await until(() => heard.at(-1) === 'kept');
+    expect(await kept(store)).toEqual([elm('3.5')]);
+  });
   it('saves in the middle of a long drag, before the hand rests', async () => {
     const store = opened(name);
     const { saving, heard } = await savingIn(store);
@@ -65,11 +79,9 @@ describe('saving as it is entered', () => {
 
 describe('a page that ends before it has saved', () => {
   /** What a reload leaves: the hold is written, the database is not. */
-  const cutShort = async (store: PlanStore, rev: number, plan: unknown): Promise<void> => {
-    const place = await openPlace();
-    place.hold({ id: 'elm', rev, plan });
+  const cutShort = async (rev: number, plan: unknown): Promise<void> => {
+    (await openPlace()).hold({ id: 'elm', rev, plan });
     made.end(first);
-    void store;
   };
 
   it('a change is held within moments, long before it is saved', async () => {
@@ -85,7 +97,7 @@ describe('a page that ends before it has saved', () => {
   it('reloaded: the same tab finds it at once and saves it where it belongs', async () => {
     const store = opened(name);
     await store.save('elm', 0, elm('3'));
-    await cutShort(store, 1, elm('3.5'));
+    await cutShort(1, elm('3.5'));
     const place = await openPlace();
     const results = await recover(store, place, copyOf);
     expect(results).toMatchObject([{ unsaved: { id: 'elm' }, result: { kind: 'saved', kept: { id: 'elm', rev: 2, plan: elm('3.5') } } }]);
@@ -94,7 +106,7 @@ describe('a page that ends before it has saved', () => {
   });
   it('a browser that died: another tab, days later, finds it', async () => {
     const store = opened(name);
-    await cutShort(store, 0, elm('3.5'));
+    await cutShort(0, elm('3.5'));
     made.use(made.tab());
     await recover(store, await openPlace(), copyOf);
     expect(await kept(store)).toEqual([elm('3.5')]);
@@ -118,7 +130,7 @@ describe('a page that ends before it has saved', () => {
   it('saved from elsewhere meanwhile: both are kept, under names that tell them apart', async () => {
     const store = opened(name);
     await store.save('elm', 0, elm('3'));
-    await cutShort(store, 1, elm('mine'));
+    await cutShort(1, elm('mine'));
     await store.save('elm', 1, elm('theirs'));
     const [found] = await recover(store, await openPlace(), copyOf);
     expect(found?.result.kind).toBe('saved');
@@ -127,14 +139,14 @@ describe('a page that ends before it has saved', () => {
   it('saved just before the end: no second one', async () => {
     const store = opened(name);
     await store.save('elm', 0, elm('3'));
-    await cutShort(store, 0, elm('3'));
+    await cutShort(0, elm('3'));
     await recover(store, await openPlace(), copyOf);
     expect(await kept(store)).toEqual([elm('3')]);
     expect(unsavedPlaces()).toEqual([]);
   });
   it('no room to save it: it stays where it is, and the page still has it', async () => {
     const store = opened(name);
-    await cutShort(store, 0, elm('3'));
+    await cutShort(0, elm('3'));
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
       throw new DOMException('no room', 'QuotaExceededError');
     });

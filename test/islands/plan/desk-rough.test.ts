@@ -107,10 +107,19 @@ describe('two tabs', () => {
     await one.desk.flush();
     await two.desk.others();
     expect(two.seen).toMatchObject({ plan: { name: 'Elm, changed' }, state: { said: { id: 'tookOther' } } });
+    // While it is changing the plan itself, it does not.
+    two.enter({ name: 'Elm, mine' });
+    one.enter({ name: 'Elm, theirs' });
+    await one.desk.flush();
+    await two.desk.others();
+    expect(two.seen.plan.name).toBe('Elm, mine');
+    await two.desk.flush();
+    expect(two.seen.state.said).toMatchObject({ id: 'clash' });
+    await two.desk.open(two.idOf('Elm, theirs'));
     // And its next change goes onto that.
     two.enter({ name: 'Elm, both' });
     await two.desk.flush();
     await one.desk.others();
-    expect(one.names()).toEqual(['Elm, both']);
+    expect(one.names()).toEqual(['Elm, both', 'Elm, mine (2)']);
   });
 });

@@ -75,6 +75,14 @@ describe('the invented plan', () => {
     await until(() => at.names().length === 2);
     expect(at.names()).toEqual(['Elm', 'Invented, tried out']);
   });
+  it('another plan opened meanwhile: there is nothing to go back to any more', async () => {
+    const at = await withPlans('Elm', 'Oak');
+    await at.desk.look(invented);
+    await at.desk.open(at.idOf('Elm'));
+    expect(at.seen.state.looks).toBe(false);
+    await at.desk.back();
+    expect(at.seen.plan).toEqual(blank());
+  });
   it('from a new plan with nothing in it: back to that', async () => {
     const at = await page();
     await at.desk.look(invented);
@@ -125,6 +133,13 @@ describe('many plans', () => {
     await at.desk.open(at.idOf('Elm'));
     expect(at.seen.plan.name).toBe('Elm');
     expect(at.names()).toEqual(['Elm', 'Oak, changed']);
+  });
+  it('what the page has not told yet is saved all the same before another is opened', async () => {
+    const at = await withPlans('Elm', 'Oak');
+    at.seen.plan = { ...at.seen.plan, name: 'Oak, typed last' };
+    await at.desk.open(at.idOf('Elm'));
+    await at.desk.open(at.idOf('Oak'));
+    expect(at.seen.plan.name).toBe('Oak, typed last');
   });
   it('duplicated: a copy of what is entered now, under a name of its own, and open', async () => {
     const at = await withPlans('Elm');

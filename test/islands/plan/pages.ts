@@ -31,17 +31,18 @@ export const endTab = (): void => {
 export const unopened = async () => {
   const seen = { plan: blank(), state: emptyDesk as DeskState };
   const desk = deskOf({
-    store: opened(name), place: await openPlace(), blank, now: () => seen.plan, put: (plan) => (seen.plan = plan), hear: (state) => (seen.state = state),
+    store: opened(name), place: await openPlace(), blank, now: () => seen.plan, put: (plan) => (seen.plan = plan), rename: (called) => enter({ name: called }), hear: (state) => (seen.state = state),
     pauses: { soon: 5, rest: 20, atMost: 60 },
   });
+  /** What the reader changes. */
+  const enter = (change: Partial<Plan>): void => {
+    seen.plan = { ...seen.plan, ...change };
+    desk.tell(seen.plan);
+  };
   return {
     desk,
     seen,
-    /** What the reader changes. */
-    enter: (change: Partial<Plan>): void => {
-      seen.plan = { ...seen.plan, ...change };
-      desk.tell(seen.plan);
-    },
+    enter,
     names: (): string[] => seen.state.entries.filter(({ deleted }) => deleted === null).map((entry) => entry.name).sort(),
     idOf: (called: string): string => seen.state.entries.find((entry) => entry.name === called)?.id ?? '',
     kept: () => until(() => seen.state.standing === 'kept'),

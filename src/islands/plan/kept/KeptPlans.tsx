@@ -2,16 +2,15 @@
 import { useRef, useState } from 'preact/hooks';
 import { plans as words } from '#content/interface.json';
 import { fill } from '#components/fill.ts';
-import { isOfPlan } from './KeptNote.tsx';
+import { isOfPlan, listId } from './KeptNote.tsx';
 import { List } from './List.tsx';
-import { type Labels, Said } from './Said.tsx';
+import { type Called, Said } from './Said.tsx';
 import { copyLink, type LinkSaid, textOf, toFile } from './take.ts';
 import { askToStay, type Kept } from './useKept.ts';
 
 const linkText = (said: LinkSaid): string => (said.id === 'linkTooLong' ? fill(words.linkTooLong, { length: said.length, most: said.most }) : words[said.id]);
 
-/** `labels`: what the page calls each part of a plan, by its name. */
-export const KeptPlans = ({ kept: { desk, state, plan }, labels }: { kept: Kept; labels: Labels }) => {
+export const KeptPlans = ({ kept: { desk, state, plan }, called }: { kept: Kept; called: Called }) => {
   // What is said here goes when the desk has something newer to say.
   const [own, setOwn] = useState({ text: '', after: state.said });
   const input = useRef<HTMLInputElement | null>(null);
@@ -27,7 +26,7 @@ export const KeptPlans = ({ kept: { desk, state, plan }, labels }: { kept: Kept;
   };
   const here = state.entries.flatMap((entry) => (entry.plan && entry.deleted === null ? [entry.id === state.openId ? plan : entry.plan] : []));
   return (
-    <section class="kept-plans-part needs-script no-print">
+    <section id={listId} class="kept-plans-part needs-script no-print">
       <h2>{words.title}</h2>
       <p class="hint">{words.hint}</p>
       <p class="actions">
@@ -41,9 +40,9 @@ export const KeptPlans = ({ kept: { desk, state, plan }, labels }: { kept: Kept;
         </label>
       </p>
       <div class="kept-said" role="status">
-        {own.text !== '' && own.after === state.said ? <p>{own.text}</p> : state.said && !isOfPlan(state.said) && <Said said={state.said} labels={labels} desk={desk} />}
+        {own.text !== '' && own.after === state.said ? <p>{own.text}</p> : state.said && !isOfPlan(state.said) && <Said said={state.said} called={called} desk={desk} />}
       </div>
-      <List desk={desk} state={state} open={plan} labels={labels} onWritten={onWritten} />
+      <List desk={desk} state={state} open={plan} called={called} onWritten={onWritten} />
     </section>
   );
 };

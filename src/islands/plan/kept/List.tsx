@@ -3,14 +3,15 @@ import { useState } from 'preact/hooks';
 import { plans as words } from '#content/interface.json';
 import { fill } from '#components/fill.ts';
 import type { Plan } from '#core/plan/facts.ts';
+import { longestText } from '#core/plan/names.ts';
 import { bringBackFor } from '#device/plans/store.ts';
 import type { Desk, DeskState } from './desk.ts';
 import { type Entry, found, nameOf } from './entries.ts';
-import { type Labels, problemText } from './Said.tsx';
+import { type Called, problemText } from './Said.tsx';
 import { rawToFile, toFile } from './take.ts';
 
 /** `open`: the open plan as it is entered now. */
-type Props = { readonly desk: Desk; readonly state: DeskState; readonly open: Plan; readonly labels: Labels; readonly onWritten: (file: string) => void };
+type Props = { readonly desk: Desk; readonly state: DeskState; readonly open: Plan; readonly called: Called; readonly onWritten: (file: string) => void };
 
 const day = 24 * 60 * 60 * 1000;
 const when = (ms: number): string => new Date(ms).toLocaleString('en-GB', { day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' });
@@ -28,14 +29,14 @@ const Rename = ({ entry, desk, done }: { entry: Entry; desk: Desk; done: () => v
   return (
     <form class="field-row" onSubmit={keep}>
       <label class="field-input wide"><span class="only-read">{`${words.newName}: ${entry.name}`}</span>
-        <input type="text" autocomplete="off" maxLength={120} value={text} ref={(input) => input?.focus()} onInput={(e) => setText(e.currentTarget.value)} /></label>
+        <input type="text" autocomplete="off" maxLength={longestText} value={text} ref={(input) => input?.focus()} onInput={(e) => setText(e.currentTarget.value)} /></label>
       <button type="submit">{words.renamed}</button>
       <button type="button" onClick={done}>{words.leave}</button>
     </form>
   );
 };
 
-const Item = ({ entry, desk, isOpen, open, labels, onWritten }: Omit<Props, 'state'> & { entry: Entry; isOpen: boolean }) => {
+const Item = ({ entry, desk, isOpen, open, called, onWritten }: Omit<Props, 'state'> & { entry: Entry; isOpen: boolean }) => {
   const [renames, setRenames] = useState(false);
   const { id, name, plan, raw } = entry;
   return (
@@ -45,7 +46,7 @@ const Item = ({ entry, desk, isOpen, open, labels, onWritten }: Omit<Props, 'sta
         {plan?.demo && <span class="kept-tag">{words.demo}</span>}
         {isOpen && <span class="kept-tag">{words.isOpen}</span>}
         <span class="soft">{[plan?.site.address, fill(words.saved, { when: when(entry.saved) })].filter(Boolean).join(' · ')}</span>
-        {!plan && <span class="field-error">{fill(words.cannotOpen, { why: entry.problems.slice(0, 3).map((problem) => problemText(problem, labels)).join('; ') })}</span>}
+        {!plan && <span class="field-error">{fill(words.cannotOpen, { why: entry.problems.slice(0, 3).map((problem) => problemText(problem, called)).join('; ') })}</span>}
       </p>
       {renames ? <Rename entry={entry} desk={desk} done={() => setRenames(false)} /> : (
         <p class="actions">
@@ -92,7 +93,7 @@ const Deleted = ({ entries, desk }: { entries: readonly Entry[]; desk: Desk }) =
   );
 };
 
-export const List = ({ desk, state: { entries, openId, loose }, open, labels, onWritten }: Props) => {
+export const List = ({ desk, state: { entries, openId, loose }, open, called, onWritten }: Props) => {
   const [text, setText] = useState('');
   const here = entries.filter(({ deleted }) => deleted === null);
   const gone = entries.filter(({ deleted }) => deleted !== null);
@@ -111,7 +112,7 @@ export const List = ({ desk, state: { entries, openId, loose }, open, labels, on
       <p role="status" class="soft">{here.length === 0 ? words.none : text === '' ? null : shown.length === 0 ? words.foundNone : fill(words.found, { n: shown.length, all: here.length })}</p>
       <ul class="kept-plans">
         {loose.map((plan, i) => <Loose key={i} plan={plan} desk={desk} />)}
-        {shown.map((entry) => <Item key={entry.id} entry={entry} desk={desk} isOpen={entry.id === openId} open={open} labels={labels} onWritten={onWritten} />)}
+        {shown.map((entry) => <Item key={entry.id} entry={entry} desk={desk} isOpen={entry.id === openId} open={open} called={called} onWritten={onWritten} />)}
       </ul>
       {gone.length > 0 && <Deleted entries={gone} desk={desk} />}
     </>

@@ -4,26 +4,28 @@ import { fill } from '#components/fill.ts';
 import type { PlanProblem } from '#core/plan/problems.ts';
 import type { Desk, Said as What } from './desk.ts';
 
-export type Labels = { readonly [name: string]: string };
+/** What the page calls a part of a plan. */
+export type Called = (name: string) => string;
+type Words = { readonly [name: string]: string };
 
 /** `limbs.1.facts.cutHeight` as the page calls it. */
-const placeOf = (at: string, labels: Labels): string => {
+const placeOf = (at: string, called: Called): string => {
   const [, limb, below = at] = /^limbs\.(\d+)(?:\.(.*))?$/.exec(at) ?? [];
   const name = (limb === undefined ? at : below === at ? '' : below).split('.').at(-1) ?? '';
-  const label = labels[name] ?? name;
+  const label = called(name);
   return limb === undefined ? label : fill(words.limbPlace, { n: Number(limb) + 1, place: label }).replace(/, $/, '');
 };
 
 /** One problem as a line: where, and what. */
-export const problemText = ({ at, problem, values }: PlanProblem, labels: Labels): string => {
-  const said = fill((words.planProblems as Labels)[problem] ?? (words.fileProblems as Labels)[problem] ?? problem, values as { [name: string]: string | number });
-  const place = placeOf(at, labels);
+export const problemText = ({ at, problem, values }: PlanProblem, called: Called): string => {
+  const said = fill((words.planProblems as Words)[problem] ?? (words.fileProblems as Words)[problem] ?? problem, values as { [name: string]: string | number });
+  const place = placeOf(at, called);
   return place === '' || at === 'v' ? said : fill(words.place, { place, problem: said });
 };
 
 const sentence = (said: Exclude<What, { id: 'read' | 'badLink' | 'trouble' }>): string => ('name' in said ? fill(words[said.id], { name: said.name }) : words[said.id]);
 
-const FileSaid = ({ said, labels }: { said: Extract<What, { id: 'read' }>; labels: Labels }) => {
+const FileSaid = ({ said, called }: { said: Extract<What, { id: 'read' }>; called: Called }) => {
   const { file: { plans, faults }, fresh, here, loose } = said;
   const lines = [
     ...(plans.length === 1 && fresh.length === 1 ? [fill(words.readOne, { name: fresh[0] as string })] : fresh.length > 0 ? [fill(words.read, { n: fresh.length })] : []),
@@ -38,7 +40,7 @@ const FileSaid = ({ said, labels }: { said: Extract<What, { id: 'read' }>; label
         <div class="field-error" key={plan}>
           {plan !== null && <p>{fill(words.inFile, { n: plan + 1, name: name ? fill(words.ofName, { name }) : '' })}</p>}
           <ul>
-            {problems.map((problem) => <li key={problem.at}>{problemText(problem, labels)}</li>)}
+            {problems.map((problem) => <li key={problem.at}>{problemText(problem, called)}</li>)}
             {more > 0 && <li>{fill(words.more, { n: more })}</li>}
           </ul>
         </div>
@@ -47,8 +49,8 @@ const FileSaid = ({ said, labels }: { said: Extract<What, { id: 'read' }>; label
   );
 };
 
-export const Said = ({ said, labels, desk }: { said: What; labels: Labels; desk: Desk }) => {
-  if (said.id === 'read') return <FileSaid said={said} labels={labels} />;
+export const Said = ({ said, called, desk }: { said: What; called: Called; desk: Desk }) => {
+  if (said.id === 'read') return <FileSaid said={said} called={called} />;
   if (said.id === 'badLink') return <p class="field-error">{words.linkProblems[said.problem]}</p>;
   if (said.id === 'trouble') return <p class="field-error">{words.trouble[said.trouble]}</p>;
   return (

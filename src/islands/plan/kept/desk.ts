@@ -39,15 +39,17 @@ type Options = {
   readonly place: Place;
   /** The open plan as the page has it now. */
   readonly now: () => Plan;
-  /** Puts a plan on the page. */
+  /** Lays another plan open on the page. */
   readonly put: (plan: Plan) => void;
+  /** Gives the open plan this name, as the reader would. */
+  readonly rename: (name: string) => void;
   readonly blank: () => Plan;
   readonly hear: (state: DeskState) => void;
   readonly pauses?: { readonly soon: number; readonly rest: number; readonly atMost: number };
 };
 export type Desk = ReturnType<typeof deskOf>;
 
-export const deskOf = ({ store, place, now, put, blank, hear, pauses }: Options) => {
+export const deskOf = ({ store, place, now, put, rename, blank, hear, pauses }: Options) => {
   let state = emptyDesk;
   let told: Plan | null = null;
   let before: { readonly id: string | null; readonly plan: Plan } | null = null;
@@ -67,15 +69,18 @@ export const deskOf = ({ store, place, now, put, blank, hear, pauses }: Options)
   };
   const saving: Saving = savingOf({
     store, place, copyOf, ...pauses,
+    last: () => {
+      if (told) tell(now());
+    },
     hear: (standing) => {
       set({ standing });
       if (standing === 'kept') void list();
     },
     onCopy: ({ id }) => {
-      const plan = renamed(now());
+      const { name } = renamed(now());
       noteOpen(id, null);
-      set({ openId: id, said: { id: 'clash', name: plan.name } });
-      put(plan);
+      set({ openId: id, said: { id: 'clash', name } });
+      rename(name);
     },
   });
 
@@ -174,18 +179,12 @@ export const deskOf = ({ store, place, now, put, blank, hear, pauses }: Options)
     openLoose: (plan: Plan): Promise<void> => show(plan, null, 0, { id: 'opened', name: nameOf(plan) }),
     /** Keeps the open plan as it is, without a change. */
     keep: (): void => {
-      const plan = { ...now() };
-      put(plan);
-      tell(plan);
+      told = null;
+      tell(now());
       void saving.flush();
     },
     rename: async (id: string, name: string): Promise<void> => {
-      if (id === state.openId) {
-        const plan = { ...now(), name };
-        put(plan);
-        tell(plan);
-        return;
-      }
+      if (id === state.openId) return rename(name);
       const entry = await fresh(id);
       if (!entry?.plan) return;
       const saved = await store.save(id, entry.rev, { ...entry.plan, name });

@@ -9,15 +9,16 @@ import { planStore } from '#device/plans/store.ts';
 import { openPlace } from '#device/plans/unsaved.ts';
 import { type Desk, deskOf, emptyDesk } from './desk.ts';
 
-type Options = { readonly plan: Plan; /** Lays another plan open on the page. */ readonly put: (plan: Plan) => void; /** A new one, with nothing in it. */ readonly blank: () => Plan };
+type Options = { readonly plan: Plan; /** Lays another plan open on the page. */ readonly put: (plan: Plan) => void; readonly rename: (name: string) => void; /** A new one, with nothing in it. */ readonly blank: () => Plan };
 export type Kept = ReturnType<typeof useKept>;
 
 /** `desk` is null until what is kept has been read; what is typed meanwhile stays. */
-export const useKept = ({ plan, put, blank }: Options) => {
+export const useKept = ({ plan, put, rename, blank }: Options) => {
   const [state, setState] = useState(emptyDesk);
   const [desk, setDesk] = useState<Desk | null>(null);
   const now = useRef(plan);
   now.current = plan;
+  const waiting = useRef<((desk: Desk) => void)[]>([]);
 
   useEffect(() => {
     const stops: (() => void)[] = [];
@@ -25,7 +26,7 @@ export const useKept = ({ plan, put, blank }: Options) => {
     const begin = async (): Promise<void> => {
       const store = planStore();
       const made = deskOf({
-        store, place: await openPlace(), now: () => now.current, blank, hear: setState,
+        store, place: await openPlace(), now: () => now.current, rename, blank, hear: setState,
         put: (next) => {
           now.current = next;
           put(next);
@@ -37,6 +38,7 @@ export const useKept = ({ plan, put, blank }: Options) => {
       if (gone) return stops.forEach((stop) => stop());
       await made.begin(location.hash);
       setDesk(made);
+      waiting.current.splice(0).forEach((act) => act(made));
     };
     void begin();
     return () => {
@@ -52,7 +54,13 @@ export const useKept = ({ plan, put, blank }: Options) => {
     if (state.openId !== null && location.hash.startsWith('#plan=')) history.replaceState(history.state, '', location.pathname + location.search);
   }, [state.openId]);
 
-  return { desk, state, plan };
+  return {
+    desk,
+    state,
+    plan,
+    /** Does it as soon as what is kept has been read. */
+    withDesk: (act: (desk: Desk) => void): void => void (desk ? act(desk) : waiting.current.push(act)),
+  };
 };
 
 /** Asks the browser not to clear the plans away when the device runs full; it may say no, or ask the reader. */
