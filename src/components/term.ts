@@ -1,4 +1,7 @@
-/** Opens a term's meaning while the mouse rests on it; tap and keyboard need no script. Escape closes it by itself. */
+/**
+ * Opens a term's meaning while the mouse rests on it or the keyboard stands on it; a tap needs no script. Escape closes
+ * it by itself.
+ */
 const cardOf = (button: Element) => document.getElementById(button.getAttribute('popovertarget') ?? '');
 let wait: ReturnType<typeof setTimeout> | undefined;
 
@@ -13,7 +16,12 @@ for (const button of document.querySelectorAll('.term')) {
   const close = later(() => {
     if (!card.contains(document.activeElement)) card.hidePopover();
   });
+  button.addEventListener('focus', () => button.matches(':focus-visible') && card.showPopover());
   for (const part of [button, card]) {
+    part.addEventListener('focusout', (event) => {
+      const to = (event as FocusEvent).relatedTarget;
+      if (to !== button && !card.contains(to as Node | null)) card.hidePopover();
+    });
     part.addEventListener('pointerenter', (event) => (event as PointerEvent).pointerType === 'mouse' && open());
     part.addEventListener('pointerleave', (event) => (event as PointerEvent).pointerType === 'mouse' && close());
   }

@@ -1,6 +1,7 @@
 /** The terms of the trade: sorted, by letter, and where each one stands. */
 import { getCollection, type CollectionEntry } from 'astro:content';
 import { address } from './address.ts';
+import { parts } from './handbook.ts';
 
 export type TermEntry = CollectionEntry<'terms'>;
 
@@ -18,6 +19,18 @@ export const allTerms = async (): Promise<TermEntry[]> =>
 export const byLetter = async (): Promise<[string, TermEntry[]][]> => [
   ...Map.groupBy(await allTerms(), letterOf),
 ];
+
+export type Use = { title: string; address: string };
+
+/** Where each term is explained in a text: chapters in the order of the handbook, then calculators. */
+export const uses = async (): Promise<Map<string, Use[]>> => {
+  const all = await parts();
+  const pages = (['chapters', 'calculators'] as const).flatMap((folder) => all.flatMap((part) => part[folder].map((entry) => ({ folder, entry }))));
+  const found = pages.flatMap(({ folder, entry }) => [...(entry.body ?? '').matchAll(/<Term id="([^"]+)"/g)].map(([, id]) => ({
+    id: id as string, title: entry.data.title, address: address(`/${folder}/${entry.id}/`),
+  })));
+  return Map.groupBy(found, ({ id }) => id);
+};
 
 export type Name = { name: string; address: string; other: boolean };
 

@@ -78,10 +78,17 @@ test('a term’s meaning opens by tap, by keyboard and by mouse, and nobody leav
   expect((await card.innerText()).length).toBeGreaterThan(30);
   await page.keyboard.press('Escape');
   expect(await card.isVisible()).toBe(false);
-  await term.focus();
-  await page.keyboard.press('Enter');
+  // By keyboard it opens where one stands, Escape closes it, and going on closes it too.
+  await page.locator('h1').evaluate((h1) => { h1.tabIndex = -1; h1.focus(); });
+  const onTerm = () => page.evaluate(() => document.activeElement === document.querySelector('.term'));
+  for (let tabs = 0; tabs < 30 && !(await onTerm()); tabs++) await page.keyboard.press('Tab');
   expect(await card.isVisible()).toBe(true);
   await page.keyboard.press('Escape');
+  expect(await card.isVisible()).toBe(false);
+  await page.keyboard.press('Enter');
+  expect(await card.isVisible()).toBe(true);
+  for (let tabs = 0; tabs < 2; tabs++) await page.keyboard.press('Tab');
+  expect(await card.isVisible()).toBe(false);
   await page.mouse.move(0, 0);
   await term.hover();
   await expect.poll(() => card.isVisible()).toBe(true);

@@ -23,7 +23,7 @@ const along = ({ angle, length, droop }: Frond, t: number): Point => {
 };
 
 const frond = (s: Sketch, f: Frond, mark: Shape['mark']) => {
-  const steps = [0, 0.2, 0.45, 0.7, 0.9, 1];
+  const steps = [0, 0.3, 0.7, 1];
   const edge = (side: 1 | -1): Point[] => steps.map((t) => {
     const [x, y] = along(f, t);
     const [ax, ay] = along(f, Math.min(t + 0.02, 1));
