@@ -1,4 +1,4 @@
-/** The filter over the tables of distances: rows by words and by how they are known, columns by voltage. */
+/** The filter over the tables of distances: rows, and what each rule says of itself, by words and by how they are known; columns by voltage. */
 const of = <E extends HTMLElement>(selector: string): E | null => document.querySelector<E>(selector);
 const [find, volt, known, said] = [of<HTMLInputElement>('#find-rule'), of<HTMLSelectElement>('#find-volt'), of<HTMLSelectElement>('#find-known'), of('[data-shown]')];
 
@@ -7,6 +7,9 @@ const filter = (): void => {
   const rows = [...document.querySelectorAll<HTMLElement>('[data-distances] [data-rule]')];
   for (const row of rows) {
     row.hidden = !(row.dataset['rule'] ?? '').includes(wanted) || (known?.value === 'published' && row.dataset['known'] !== 'published');
+    // What the rule says of itself goes with its row.
+    const entry = document.getElementById(row.dataset['entry'] ?? '');
+    if (entry) entry.hidden = row.hidden;
   }
   for (const cell of document.querySelectorAll<HTMLElement>('[data-volt]')) cell.hidden = Boolean(volt?.value) && cell.dataset['volt'] !== volt?.value;
   // Both tables hold the same rules: what is counted is rules, not rows.

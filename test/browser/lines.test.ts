@@ -95,6 +95,7 @@ test('the table is filtered by words, voltage and how it is known', async ({ sit
   expect(all).toBeGreaterThan(20);
   await page.locator('#find-rule').fill('quebec');
   await expect.poll(() => rows.count()).toBe(2);
+  expect(await page.locator('.rule-entry:visible').count()).toBe(2);
   await page.locator('#find-rule').fill('');
   await page.locator('#find-known').selectOption('published');
   await expect.poll(() => rows.count()).toBeLessThan(all);
