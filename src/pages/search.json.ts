@@ -1,6 +1,7 @@
 /** The structured index of search: what can be found by title and other names. Loaded when search is opened. */
 import { getCollection } from 'astro:content';
 import words from '#content/interface.json';
+import plan from '#content/plan/words.json';
 import routes from '#content/routes.json';
 import { address } from '#components/address.ts';
 import { chapters } from '#components/handbook.ts';
@@ -34,6 +35,7 @@ const entries = async (): Promise<Entry[]> => {
     ...[{ a: '/tables/approach-distances/', ...words.tables.approach }, { a: '/tables/qualified-workers/', ...words.tables.qualified }]
       .map(({ a, title, also, summary }): Entry => ({ k: 'table', t: title, a: address(a), o: also, ...line(summary) })),
     ...tablePages.map((page): Entry => ({ k: 'table', t: page.title, a: address(`/tables/${page.id}/`), o: page.also, ...line(page.summary) })),
+    { k: 'page', t: plan.title, a: address('/plan/'), o: plan.also, s: plan.description },
     { k: 'page', t: words.urgent.title, a: address('/urgent/'), o: words.urgent.also, s: words.urgent.description },
     { k: 'page', t: routes.title, a: address('/routes/'), o: routes.also, s: routes.description },
     { k: 'page', t: words.book.title, a: address('/book/'), o: words.book.also, s: words.book.description },

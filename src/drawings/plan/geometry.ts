@@ -91,10 +91,13 @@ export const geometry = (seen: Seen, view: View<'plan'>, box: Box): Placed<Move>
   const { limbs, extent } = sceneOf(plan, seen.work);
   const s = sketch(extent, box, inset(14, { bottom: 26 }), view.held);
   const text = (name: string, figures: Figures = {}) => say(word(view.labels, name), figures);
-  const outlines = (some: readonly One[]): string => some.flatMap(({ landings }) => landings.map((outline) => polygon(outline.map((p) => s.at(...p))))).join('');
   // One path for all that is hatched: hatchings over one another would be a blot.
-  const hatched = limbs.filter((_, i) => chosen === null || i === chosen);
-  s.draw({ mark: 'landing', d: outlines(hatched) }, ...(chosen === null || limbs.length < 2 ? [] : [{ mark: 'ghost' as const, d: outlines(limbs.filter((_, i) => i !== chosen)) }]));
+  const outlines = (mark: 'landing' | 'ghost', some: readonly One[]): void => {
+    const d = some.flatMap(({ landings }) => landings.map((outline) => polygon(outline.map((p) => s.at(...p))))).join('');
+    if (d !== '') s.draw({ mark, d });
+  };
+  outlines('landing', limbs.filter((_, i) => chosen === null || i === chosen));
+  outlines('ghost', limbs.filter((_, i) => chosen !== null && i !== chosen));
   wire(s, seen, text);
   tree(s, limbs, chosen);
   limbs.forEach((one, i) => {

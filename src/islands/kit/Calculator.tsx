@@ -4,6 +4,7 @@ import { calculator as frame, settings as settingWords } from '#content/interfac
 import type { Inputs } from '#core/kit/outcome.ts';
 import { Answer, Findings, More } from './Answer.tsx';
 import { Field, problemText, type Step } from './Field.tsx';
+import { FromPlan } from './FromPlan.tsx';
 import { Kept, Rested } from './Kept.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
@@ -66,6 +67,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
   return (
     <div class="calculator">
       <div class="result">
+        <FromPlan base={base} />
         <div class="seen">
           <p class="link-words">{`${frame.reading} `}<span class="soft">{frame.readingFailed}</span></p>
           <div class="held">

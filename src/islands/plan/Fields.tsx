@@ -80,8 +80,8 @@ export const FigureField = (of: FigureProps) => {
   );
 };
 
-/** Up to so many stand side by side. */
-const fewest = 5;
+/** Up to so many stand side by side; more would fill a phone's page. */
+const fewest = 2;
 type ChoiceProps = { id: string; label: string; input: ChoiceInput; called: { readonly [option: string]: string }; chosen: string; onChoose: (option: string) => void };
 
 export const ChoiceField = ({ id, label, input, called, chosen, onChoose }: ChoiceProps) => {
