@@ -1,6 +1,6 @@
 declare module 'astro' {
   interface AstroClientDirectives {
-    'client:act'?: boolean;
+    'client:act'?: boolean | string;
   }
 }
 export {};

@@ -1,5 +1,6 @@
 /** The structured index of search: what can be found by title and other names. Loaded when search is opened. */
 import { getCollection } from 'astro:content';
+import card from '#content/cards/card.json';
 import words from '#content/interface.json';
 import plan from '#content/plan/words.json';
 import routes from '#content/routes.json';
@@ -37,6 +38,7 @@ const entries = async (): Promise<Entry[]> => {
     ...tablePages.map((page): Entry => ({ k: 'table', t: page.title, a: address(`/tables/${page.id}/`), o: page.also, ...line(page.summary) })),
     { k: 'page', t: plan.title, a: address('/plan/'), o: plan.also, s: plan.description },
     { k: 'page', t: words.urgent.title, a: address('/urgent/'), o: words.urgent.also, s: words.urgent.description },
+    { k: 'page', t: card.title, a: address('/card/'), o: card.also, s: card.description },
     { k: 'page', t: routes.title, a: address('/routes/'), o: routes.also, s: routes.description },
     { k: 'page', t: words.book.title, a: address('/book/'), o: words.book.also, s: words.book.description },
     { k: 'page', t: words.places.sources, a: address('/sources/') },

@@ -13,6 +13,7 @@ import { mostOnId1 } from '#core/card/shape.ts';
 import { keepCard, keptCard } from '#device/card.ts';
 import { hold, onChange, settings } from '#device/settings.ts';
 import { entered, type Fields, fieldsFrom, forLink, inSystem, withText } from '../kit/fields.ts';
+import { typedIn } from '../kit/typed.ts';
 
 const pause = 200;
 const allInputs = cardFields.inputs as { readonly [name: string]: AnyInput };
@@ -34,6 +35,32 @@ const heldOf = (query: string, units: UnitSystem, from: From): Held | null => {
   return {
     blocks: state.blocks, fields: fieldsFrom(cardFields, state.inputs, 'exact', units, texts, problems), calls: state.calls,
     general: problems.filter(({ input }) => wholes.includes(input)), from, ruleChanged,
+  };
+};
+
+type Before = { texts: { readonly [name: string]: string }; blocks: readonly string[] | null; calls: Partial<Calls> };
+/** What the reader did to the example's page before it came alive, or the browser brought back into it. */
+const before = (): Before => {
+  if (typeof document === 'undefined') return { texts: {}, blocks: null, calls: {} };
+  const example = exampleHeld('metric', null);
+  const typed = Object.entries(typedIn(cardFields)).map(([name, { text }]) => [name, text] as const);
+  const calls = callNames.map((name) => [name, document.querySelector<HTMLInputElement>(`#in-${name}`)?.value ?? ''] as const);
+  const blocks = [...document.querySelectorAll<HTMLInputElement>('input[name="block"]:checked')].map(({ value }) => value);
+  return {
+    texts: Object.fromEntries(typed.filter(([name, text]) => text !== example.fields[name]?.text)),
+    blocks: blocks.join() === example.blocks.join() ? null : blocks,
+    calls: Object.fromEntries(calls.filter(([, text]) => text !== '')),
+  };
+};
+/** Null where nothing was done. The page showed metric fields until then. */
+const withBefore = (held: Held, { texts, blocks, calls }: Before, units: UnitSystem): Held | null => {
+  if (Object.keys(texts).length + Object.keys(calls).length === 0 && blocks === null) return null;
+  const read = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, withText(allInputs[name] as AnyInput, held.fields[name] as Fields[string], text, 'metric')]));
+  return {
+    ...held, from: 'kept',
+    fields: inSystem(cardFields, { ...held.fields, ...read }, units),
+    blocks: blocks === null ? held.blocks : blockIds.filter((id) => blocks.includes(id)),
+    calls: { ...held.calls, ...calls },
   };
 };
 
@@ -65,6 +92,8 @@ export const useCard = () => {
   const [touched, setTouched] = useState(false);
   const [isRead, setIsRead] = useState(false);
   const [isKept, setIsKept] = useState<boolean | null>(null);
+  // Read before the first render puts the example back into the fields.
+  const [typed] = useState(before);
 
   const problems = useMemo(() => problemsIn(now), [now]);
   const good = useRef<CardChoices | null>(null);
@@ -78,13 +107,17 @@ export const useCard = () => {
     setSystem(units);
     const kept = keptCard();
     const own = location.search.replace(/^\?/, '') === kept;
-    setNow(heldOf(location.search, units, own ? 'kept' : 'link') ?? heldOf(kept ?? '', units, 'kept') ?? exampleHeld(units, ruleSet));
+    const linked = heldOf(location.search, units, own ? 'kept' : 'link');
+    const mine = heldOf(kept ?? '', units, 'kept') ?? exampleHeld(units, ruleSet);
+    const changed = linked ? null : withBefore(mine, typed, units);
+    setNow(linked ?? changed ?? mine);
+    if (changed) setTouched(true);
     setIsRead(true);
     return onChange((next) => {
       setSystem(next.units);
       setNow((before) => (before.from === 'example' ? exampleHeld(next.units, next.ruleSet) : { ...before, fields: inSystem(cardFields, before.fields, next.units) }));
     });
-  }, []);
+  }, [typed]);
 
   useEffect(() => {
     if (isRead) delete document.documentElement.dataset['linked'];

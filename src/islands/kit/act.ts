@@ -1,7 +1,7 @@
 /**
  * `client:act`: an island comes alive at the reader's first act, not before, so that a page opens in what it takes to read
- * it. At once where a link or the reader's units ask for other figures than the server's, and where the edition is on the
- * device already and costs nothing. What is typed or clicked meanwhile is not lost: fields are read when the island takes
+ * it. At once where a link or the reader's units ask for other figures than the server's, where the device keeps what the
+ * island shows (`client:act="the name it is kept under"`), and where the edition is on the device already and costs nothing. What is typed or clicked meanwhile is not lost: fields are read when the island takes
  * over (see typed.ts), a button pressed is pressed again.
  */
 import type { ClientDirective } from 'astro';
@@ -9,11 +9,19 @@ import type { ClientDirective } from 'astro';
 const acts = ['pointerdown', 'pointermove', 'touchstart', 'keydown', 'focusin', 'scroll', 'wheel'] as const;
 const { dataset } = document.documentElement;
 
-/** What the page as the server made it does not show. */
-const asksAtOnce = (): boolean =>
-  location.search !== '' || location.hash !== '' || dataset['units'] === 'imperial' || Boolean(navigator.serviceWorker?.controller);
+const isKept = (name: string): boolean => {
+  try {
+    return localStorage.getItem(name) !== null;
+  } catch {
+    return false;
+  }
+};
 
-const act: ClientDirective = (load, _options, island) => {
+/** What the page as the server made it does not show. */
+const asksAtOnce = (name: unknown): boolean =>
+  (typeof name === 'string' && isKept(name)) || location.search !== '' || location.hash !== '' || dataset['units'] === 'imperial' || Boolean(navigator.serviceWorker?.controller);
+
+const act: ClientDirective = (load, { value }, island) => {
   let pressed: HTMLElement | null = null;
   const press = (event: Event): void => {
     pressed = (event.target as Element).closest<HTMLElement>('button');
@@ -34,7 +42,7 @@ const act: ClientDirective = (load, _options, island) => {
     }
     if (pressed?.isConnected) pressed.click();
   };
-  if (asksAtOnce()) void begin();
+  if (asksAtOnce(value)) void begin();
   else wait();
 };
 
