@@ -3,7 +3,7 @@ import { standing as fact } from '../facts/standing.ts';
 import { cos, degrees, radians } from '../formulas/angles.ts';
 import { firstTouch, flightFrom, hingeSpin, type Limb, shapes } from '../formulas/falling-limb.ts';
 import { fallDuration } from '../formulas/gravity.ts';
-import { type Box, type Ends, type Figure, lastAngle, search, startsClear, type Worst } from '../formulas/landing.ts';
+import { type Box, type Ends, keptBy, landing, lastAngle, longestClear, longestWithin, startsClear, type Worst } from '../formulas/landing.ts';
 import { answer, defineCalculator, type InputProblem, type InputsOf, outside, type Ranges, type RawFinding, type RawStep } from '../kit/calculator.ts';
 import { choice, guess, quantity } from '../kit/inputs.ts';
 
@@ -50,7 +50,6 @@ const there = (worst: Worst) => ({
 
 /** Inputs that differ from those entered. */
 type At = { readonly [input: string]: number };
-type Found = { readonly [F in Figure]: Worst };
 /** A limb may hang still on a strip of bark and then drop: it topples a full length either way, whatever was planned. */
 const reaching = (worst: Worst, length: number): number => Math.max(worst.value, length);
 
@@ -71,46 +70,13 @@ const longestBeside = (i: Given, length: number, spread: number): number | null 
   return longest > inputs.limbLength.max ? null : longest;
 };
 
-/** A search may miss the very worst by this share (measured against 400 000 random falls; almost always by nothing). */
-const missed = 0.03;
-const lengthsTried = 6;
-const halvings = 3;
-/**
- * The longest piece that, like every shorter one, lands short of one who stands on its stem or tip side: the first length
- * tried that does not, then halved towards the last that does. A piece reaches at least its own length.
- */
+/** The longest piece that, like every shorter one, lands short of one who stands on its stem or tip side. */
 const longestAlong = (i: Given, box: Box): { piece: number; at: At } => {
-  const room = i.standOff - i.margin;
-  const figure = i.standing === 'stemSide' ? 'inward' : 'outward';
-  // Lowest and drooping most, it stands on the ground soonest.
-  let at: At = { cutHeight: box.cutHeight[0], limbAngle: degrees(box.start[0]), groundSlope: degrees(box.slope[1]) };
-  const over = (length: number): boolean => {
-    // A piece too long to hang clear of the ground is too long.
-    const place = { cutHeight: box.cutHeight[0], start: box.start[0] };
-    if (!box.slope.every((slope) => startsClear(length, { ...place, slope }))) return true;
-    const worst = (search({ ...box, length: [length, length] }, [figure]) as Found)[figure];
-    if (reaching(worst, length) <= room) return false;
-    const { limbLength: _, ...where } = there(worst);
-    at = where;
-    return true;
-  };
-  // A piece under the least a field takes is none.
-  const { min } = inputs.limbLength;
-  if (room <= min || over(min)) return { piece: 0, at };
-  let low = min;
-  let high = room;
-  for (let k = 1; k < lengthsTried; k++) {
-    high = min + ((room - min) * k) / lengthsTried;
-    if (over(high)) break;
-    low = high;
-    high = room;
-  }
-  for (let k = 0; k < halvings; k++) {
-    const length = (low + high) / 2;
-    if (over(length)) high = length;
-    else low = length;
-  }
-  return { piece: low * (1 - missed), at };
+  const found = longestWithin(box, i.standing === 'stemSide' ? 'inward' : 'outward', i.standOff - i.margin, inputs.limbLength.min);
+  // Lowest and drooping most, it stands on the ground soonest. A piece under the least a field takes is none.
+  if (found === null) return { piece: 0, at: { cutHeight: box.cutHeight[0], limbAngle: degrees(box.start[0]), groundSlope: degrees(box.slope[1]) } };
+  const { limbLength: _, ...at } = there(found.at);
+  return { piece: found.length, at };
 };
 
 const longestOf = (i: Given, box: Box, length: number, spread: number): { piece: number | null; at: At } =>
@@ -130,26 +96,20 @@ const findingsOf = (i: Given, f: Said, box: Box): (RawFinding | false)[] => {
   ];
 };
 
-
-const withMissed = (found: Found): Found =>
-  Object.fromEntries(Object.entries(found).map(([figure, worst]) =>
-    [figure, { ...worst, value: worst.value * (figure === 'time' ? 1 - missed : 1 + missed) }])) as unknown as Found;
-
 const ranges = (i: Given, given: AllEnds): Ranges => {
+  if (Object.keys(given).length === 0) return { outputs: {}, findings: [], beyond: null };
   const box = boxOf(i, given);
-  const seen = search(box) as Found;
-  const sure = Object.keys(given).length === 0;
-  const found = sure ? seen : withMissed(seen);
+  const found = landing(box)!;
   const shortest = box.length[0];
   // The place of the box where a limb hangs clear of the ground soonest, and the longest that does.
   const clearest = { cutHeight: box.cutHeight[1], start: box.start[1], slope: box.slope[0] };
-  const longest = startsClear(box.length[1], clearest) ? box.length[1] : i.limbLength;
+  const longest = Math.min(box.length[1], longestClear(clearest));
   const spread = ends(i.spread, given.spread);
   const top = reaches(i, reaching(found.outward, longest), reaching(found.inward, longest), spread[1]);
   const least = reaches(i, shortest, shortest, spread[0]);
   const further = found.outward.value > found.inward.value ? found.outward : found.inward;
-  const hanging = { cutHeight: clearest.cutHeight, limbLength: longest, limbAngle: degrees(clearest.start), groundSlope: degrees(clearest.slope) };
-  const at = (worst: Worst) => (worst.value > longest ? there(worst) : hanging);
+  const hanging = { cutHeight: clearest.cutHeight, limbLength: longest * (1 - 1e-9), limbAngle: degrees(clearest.start), groundSlope: degrees(clearest.slope) };
+  const at = (worst: Worst) => (worst.value > longest && startsClear(worst.length, worst) ? there(worst) : hanging);
   const far = at(further);
   const clear = (slope: number): boolean => startsClear(box.length[1], { cutHeight: box.cutHeight[0], start: box.start[0], slope });
   const alongHigh = Math.max(0, i.standOff - i.margin);
@@ -180,12 +140,13 @@ const ranges = (i: Given, given: AllEnds): Ranges => {
 const steps = (way: 'outward' | 'inward', i: Given, worst: Worst, total: number): RawStep[] => {
   const limb: Limb = { length: worst.length, shape: shapes[i.shape] };
   const place = { cutHeight: worst.cutHeight, start: worst.start, slope: worst.slope };
-  const touch = firstTouch(limb, flightFrom(limb, place, worst.release, worst.kept), worst.slope);
+  const kept = keptBy(limb, place, worst.release, worst.angle);
+  const touch = firstTouch(limb, flightFrom(limb, place, worst.release, kept), worst.slope);
   const letGo = degrees(worst.release);
-  const tipSpeed = hingeSpin(limb, worst.start, worst.release, worst.kept) * worst.length;
+  const tipSpeed = hingeSpin(limb, worst.start, worst.release, kept) * worst.length;
   const touches = way === 'outward' ? 'touchOut' : 'touchIn';
   return [
-    { id: i.shape, values: { letGo, limbLength: i.limbLength, limbAngle: i.limbAngle, kept: 100 * worst.kept }, result: { name: 'tipSpeed', value: tipSpeed } },
+    { id: i.shape, values: { letGo, limbLength: i.limbLength, limbAngle: i.limbAngle, kept: 100 * kept }, result: { name: 'tipSpeed', value: tipSpeed } },
     { id: touches, values: { tipSpeed, letGo, cutHeight: i.cutHeight }, result: { name: touches, value: way === 'outward' ? touch.x : -touch.x } },
     { id: way, values: { [touches]: way === 'outward' ? touch.x : -touch.x, limbLength: i.limbLength }, result: { name: way, value: total } },
   ];
@@ -226,7 +187,8 @@ export const dropZone = defineCalculator({
   ranges,
   compute: (i) => {
     const box = boxOf(i, {});
-    const found = search(box);
+    const clear = startsClear(i.limbLength, { cutHeight: i.cutHeight, start: box.start[0], slope: box.slope[0] });
+    const found = clear ? landing(box) : null;
     if (found === null) return outside('tipInGround', { cutHeight: i.cutHeight, limbLength: i.limbLength });
     const all = reaches(i, reaching(found.outward, i.limbLength), reaching(found.inward, i.limbLength), i.spread);
     const longestPiece = longestOf(i, box, i.limbLength, i.spread).piece;

@@ -1,83 +1,30 @@
 /**
  * Everywhere a limb may land and what it sweeps on the way, over every moment at which the hinge may let go and every
- * share of the energy that it may eat, and over a box of what is not known exactly: a flat search over a grid, then
- * around the best of each figure. Lengths in m, times in s, angles in radians; see falling-limb.ts for the frame.
+ * share of the energy that it may eat, and over a box of what is not known exactly. Upper edges (of the time a lower
+ * one) that no fall of the model passes: see fall-cells.ts and touching.ts, where lengths are those of the limb. Here
+ * the length has ends of its own, and is taken in short stretches. Lengths in m, times in s, angles in radians; the
+ * frame is that of falling-limb.ts.
  */
-import {
-  firstTouch, flightFrom, groundingAngle, hingeTime, type Limb, type Place, type Shape, touchSpeed, type Touch,
-} from './falling-limb.ts';
+import { centreOf, groundingAngle, hingeSpin, type Limb, type Place, type Shape } from './falling-limb.ts';
+import type { Ends } from './fall-cells.ts';
 import { gravity } from './gravity.ts';
-import { type Settled, settle } from './settling.ts';
+import { type Edge, type Figure, touching } from './touching.ts';
 
-/** What is given: ends that are equal where it is known. `span`: how far the limb may turn before it lets go, at the most. */
+export type { Ends, Figure };
+/** What is given: ends that are equal where it is known. `span`: how far the limb may turn before it lets go, at the most; `low`, `high`: heights between which passing is asked for. */
 export type Box = { cutHeight: Ends; length: Ends; start: Ends; slope: Ends; shape: Shape; span: number; low: number; high: number };
-export type Ends = readonly [number, number];
 
-/** What one fall comes to. Reaches and passings from plumb under the cut, not under 0; `hit`: the fastest end at the ground. */
-export type Fall = { outward: number; inward: number; passingOut: number; passingIn: number; time: number; hit: number };
-export type Figure = keyof Fall;
-/** Where a figure is greatest (`time`: least), and the fall that has it. */
-export type Worst = { value: number; cutHeight: number; length: number; start: number; slope: number; release: number; kept: number };
+/** An edge, from plumb under the cut, not under 0 (`time`: from the first movement; `hit`: of the fastest end at the ground), and a fall at it: where it was let go, and turned on to what angle. */
+export type Worst = { value: number; cutHeight: number; length: number; start: number; slope: number; release: number; angle: number };
+export type Landing = { readonly [F in Figure]: Worst };
 
-const sweepSteps = 10;
-
-/** The level reach, out and in, of a straight piece between two heights, its lower end first. */
-const clip = (x1: number, y1: number, x2: number, y2: number, low: number, high: number, fall: Fall): void => {
-  if (y2 < low || y1 > high) return;
-  const run = y2 > y1 ? (x2 - x1) / (y2 - y1) : 0;
-  const from = y1 < low ? x1 + run * (low - y1) : x1;
-  const to = y2 > high ? x1 + run * (high - y1) : x2;
-  const out = Math.max(from, to);
-  const inward = -Math.min(from, to);
-  if (out > fall.passingOut) fall.passingOut = out;
-  if (inward > fall.passingIn) fall.passingIn = inward;
+/** The longest limb whose tip is above the ground before it moves, m. */
+export const longestClear = ({ cutHeight, start, slope }: Place): number => {
+  const droop = Math.cos(start) * Math.tan(slope) - Math.sin(start);
+  return droop > 0 ? cutHeight / droop : Infinity;
 };
-
-/** What passes between the heights from letting go to lying still. */
-const sweep = (limb: Limb, place: Place, release: number, kept: number, touch: Touch, settled: Settled, low: number, high: number, fall: Fall): void => {
-  const f = flightFrom(limb, place, release, kept);
-  const c = limb.shape.centre * limb.length;
-  const toTip = limb.length - c;
-  for (let i = 0; i <= sweepSteps; i++) {
-    const t = (touch.time * i) / sweepSteps;
-    const a = release - f.spin * t;
-    const x = f.x + f.vx * t;
-    const y = f.y + f.vy * t - (gravity * t * t) / 2;
-    const cos = Math.cos(a);
-    const sin = Math.sin(a);
-    if (sin > 0) clip(x - c * cos, y - c * sin, x + toTip * cos, y + toTip * sin, low, high, fall);
-    else clip(x + toTip * cos, y + toTip * sin, x - c * cos, y - c * sin, low, high, fall);
-  }
-  // Toppling, the other end goes round: nowhere further out at these heights than a full length from the touch allows.
-  for (const { x, outward, inward } of settled.topples) {
-    const foot = x * Math.tan(place.slope);
-    const above = Math.max(0, low - foot);
-    if (above >= limb.length || foot > high) continue;
-    const arm = Math.sqrt(limb.length ** 2 - above ** 2);
-    if (outward > 0) fall.passingOut = Math.max(fall.passingOut, x + Math.min(arm, outward));
-    if (inward > 0) fall.passingIn = Math.max(fall.passingIn, Math.min(arm, inward) - x);
-  }
-};
-
-/** The fall of a limb let go at `release` with `kept` of its energy. Without `passing` the air it sweeps is left out. */
-export const fallOf = (limb: Limb, place: Place, release: number, kept: number, low: number, high: number, passing = true): Fall => {
-  const touch = firstTouch(limb, flightFrom(limb, place, release, kept), place.slope);
-  const settled = settle(limb, touch, place.slope);
-  const fall: Fall = {
-    outward: Math.max(0, settled.to),
-    inward: Math.max(0, -settled.from),
-    passingOut: 0,
-    passingIn: 0,
-    time: hingeTime(limb, place.start, release, kept) + touch.time,
-    hit: Math.max(touchSpeed(limb, touch), settled.speed),
-  };
-  if (passing) sweep(limb, place, release, kept, touch, settled, low, high, fall);
-  return fall;
-};
-
 /** The tip of the limb is above the ground before it moves. */
-export const startsClear = (length: number, { cutHeight, start, slope }: Place): boolean =>
-  cutHeight + length * Math.sin(start) > length * Math.cos(start) * Math.tan(slope);
+export const startsClear = (length: number, place: Place): boolean => length < longestClear(place);
 
 /** How far down it may turn: the span, no further than hanging, and no further than where its tip grounds. */
 export const lastAngle = (limb: Limb, place: Place, span: number): { angle: number; grounds: boolean } => {
@@ -86,86 +33,116 @@ export const lastAngle = (limb: Limb, place: Place, span: number): { angle: numb
   return ground !== null && ground > wanted ? { angle: ground, grounds: true } : { angle: wanted, grounds: false };
 };
 
+/** Stretches of lengths, shares of the whole from the longest down: what is far from the longest has room to be told roughly. */
+const stretches = [0, 0.07, 0.16, 0.28, 0.45, 0.7, 1] as const;
+
 const figures = ['outward', 'inward', 'passingOut', 'passingIn', 'time', 'hit'] as const satisfies readonly Figure[];
-const turns = [0, 1 / 8, 2 / 8, 3 / 8, 4 / 8, 5 / 8, 6 / 8, 7 / 8, 1];
-const spins = [0, 1 / 4, 2 / 4, 3 / 4, 1];
-/** The share of the range between two of these, by dimension. */
-const grid = [1 / 8, 1 / 4];
-/** What a place is searched for more closely, and from what share of the best so far on. */
-const reaching = ['outward', 'inward'] as const satisfies readonly Figure[];
-const worthwhile = 0.85;
-// One figure alone, as in a search within a search, is looked for less finely.
-const roundsFor = (wanted: readonly Figure[]): number => (wanted.length === 1 ? 4 : 6);
-
-type Point = [turn: number, spin: number, cutHeight: number, length: number, start: number, slope: number];
-type Best = { value: number; point: Point };
-
-/** @returns for each figure its worst over the box and the releases; null where no limb of the box starts clear of the ground */
-export const search = (box: Box, wanted: readonly Figure[] = figures): { readonly [F in Figure]: Worst } | null => {
-  const ends = [[0, 1], [0, 1], box.cutHeight, box.length, box.start, box.slope] as const;
-  const best = new Map<Figure, Best>();
-  const here = new Map<Figure, Best>();
-  const passing = wanted.includes('passingOut');
-  const turnsTried = wanted.length === 1 ? turns.filter((_, i) => i % 2 === 0) : turns;
-  const spinsTried = wanted.length === 1 ? spins.filter((_, i) => i % 2 === 0) : spins;
-  const at = (point: Point): void => {
-    const [turn, spin, cutHeight, length, start, slope] = point;
-    const place: Place = { cutHeight, start, slope };
-    if (!startsClear(length, place)) return;
-    const limb: Limb = { length, shape: box.shape };
-    const last = lastAngle(limb, place, box.span);
-    const release = start + (last.angle - start) * turn;
-    const fall = fallOf(limb, place, release, spin * spin, box.low, box.high, passing);
-    if (last.grounds && turn === 1) ground(fall, limb, place, release);
-    for (const figure of wanted) {
-      const value = figure === 'time' ? -fall.time : fall[figure];
-      if (value > (here.get(figure)?.value ?? -Infinity)) here.set(figure, { value, point });
-      if (value > (best.get(figure)?.value ?? -Infinity)) best.set(figure, { value, point });
-    }
-  };
-  /** Steps around the best of a figure, halved from round to round, along the first `dimensions` of the box. */
-  const climb = (figure: Figure, from: ReadonlyMap<Figure, Best>, dimensions: number, rounds: number): void => {
-    let reach = 1;
-    for (let round = 0; round < rounds; round++) {
-      reach /= 2;
-      for (let i = 0; i < dimensions; i++) {
-        const [low, high] = ends[i]!;
-        if (low === high) continue;
-        for (const way of [-1, 1]) {
-          const point: Point = [...from.get(figure)!.point];
-          point[i] = Math.min(high, Math.max(low, point[i]! + way * reach * (grid[i] ?? 1) * (high - low)));
-          at(point);
-        }
-      }
-    }
-  };
-  /** One place: all releases on the grid, then around the best of what lands furthest, where it may lead; not so closely for one figure alone. */
-  const tryPlace = (cutHeight: number, length: number, start: number, slope: number): void => {
-    here.clear();
-    for (const turn of turnsTried) for (const spin of turn === 0 ? [0] : spinsTried) at([turn, spin, cutHeight, length, start, slope]);
-    if (wanted.length === 1) return;
-    for (const figure of reaching) {
-      if (wanted.includes(figure) && here.has(figure) && here.get(figure)!.value > worthwhile * best.get(figure)!.value) climb(figure, here, 2, 4);
-    }
-  };
-  const corners = (i: number): readonly number[] => (ends[i]![0] === ends[i]![1] ? [ends[i]![0]] : ends[i]!);
-  for (const cutHeight of corners(2)) for (const length of corners(3)) for (const start of corners(4)) for (const slope of corners(5)) tryPlace(cutHeight, length, start, slope);
-  const [, , h, l, a, g] = ends.map(([low, high]) => (low + high) / 2) as Point;
-  if (ends.slice(2).some(([low, high]) => low < high)) tryPlace(h, l, a, g);
-  if (best.size === 0) return null;
-  for (const figure of wanted) climb(figure, best, ends.length, roundsFor(wanted));
-  return Object.fromEntries(wanted.map((figure) => {
-    const { value, point: [turn, spin, cutHeight, length, start, slope] } = best.get(figure)!;
-    const last = lastAngle({ length, shape: box.shape }, { cutHeight, start, slope }, box.span);
-    const worst: Worst = { value: figure === 'time' ? -value : value, cutHeight, length, start, slope, release: start + (last.angle - start) * turn, kept: spin * spin };
-    return [figure, worst];
-  })) as { readonly [F in Figure]: Worst };
-};
 
 /** The tip in the ground and the hinge still holding: the butt kicks, and may end up a length to either side of the tip. */
-const ground = (fall: Fall, limb: Limb, place: Place, release: number): void => {
-  const tip = limb.length * Math.cos(release);
-  const lying = limb.length * Math.cos(place.slope);
-  fall.outward = Math.max(fall.outward, tip + lying);
-  fall.inward = Math.max(fall.inward, lying - tip);
+const kicks = (box: Box, shortest: number, longest: number): { outward: Edge; inward: Edge } | null => {
+  const angles: number[] = [];
+  const limb: Limb = { length: 1, shape: box.shape };
+  for (const cutHeight of [box.cutHeight[0] / longest, box.cutHeight[1] / shortest]) {
+    for (const slope of box.slope) {
+      const angle = groundingAngle(limb, { cutHeight, start: Math.PI / 2, slope });
+      if (angle !== null) angles.push(angle);
+    }
+  }
+  const last = Math.max(box.start[0] - box.span, -Math.PI / 2);
+  // Angles in between belong to heights and slopes in between; where some place of the box has none, to hanging too.
+  const from = Math.max(last, angles.length < 4 && box.cutHeight[0] !== box.cutHeight[1] ? last : Math.min(...angles));
+  const to = Math.min(box.start[1], Math.max(...angles));
+  if (angles.length === 0 || to < from) return null;
+  const level = from <= 0 && to >= 0 ? 1 : Math.max(Math.cos(from), Math.cos(to));
+  const steepest = Math.cos(from) < Math.cos(to) ? from : to;
+  return {
+    outward: { value: level + 1, release: to, angle: to },
+    inward: { value: 1 - Math.cos(steepest), release: steepest, angle: steepest },
+  };
+};
+
+/** An edge as a fall of the box: from the cut, the start and on the slope that lead to it. */
+const worstOf = (box: Box, figure: Figure, { value, release, angle }: Edge, length: number, unit: number, kicked: boolean): Worst => {
+  const slope = box.slope[kicked || figure === 'inward' || figure === 'passingIn' || figure === 'time' ? 1 : 0];
+  const within = ([low, high]: Ends, to: number): number => Math.max(low, Math.min(high, to));
+  return {
+    value: unit * value, release, angle, length, slope,
+    // A tip that grounds does so from one height alone.
+    cutHeight: within(box.cutHeight, kicked ? length * (Math.cos(release) * Math.tan(slope) - Math.sin(release)) : figure === 'time' ? 0 : Infinity),
+    start: within(box.start, figure === 'time' ? -Infinity : release + box.span * (kicked ? 0.99 : 1)),
+  };
+};
+
+/** @returns for each figure its edge over the box and the releases; null where no limb of the box starts clear of the ground */
+export const landing = (box: Box, passing = true): Landing | null => {
+  const worst: { [F in Figure]?: Worst } = {};
+  const [shortest, longest] = box.length;
+  for (let k = 1; k < stretches.length; k++) {
+    if (k > 1 && longest === shortest) break;
+    const from = longest * (shortest / longest) ** stretches[k]!;
+    const to = longest * (shortest / longest) ** stretches[k - 1]!;
+    const height: Ends = [box.cutHeight[0] / to, box.cutHeight[1] / from];
+    const { start, slope, span, shape } = box;
+    const edges = touching({ height, start, slope, span, shape }, passing ? [box.low / to, box.high / from] : null);
+    if (edges === null) continue;
+    const kick = kicks(box, from, to);
+    for (const figure of figures) {
+      const own = edges[figure];
+      const kicked = kick !== null && (figure === 'outward' || figure === 'inward') && kick[figure].value > own.value;
+      const edge = kicked ? kick[figure] : own;
+      const unit = figure === 'time' ? Math.sqrt(from / gravity) : figure === 'hit' ? Math.sqrt(to * gravity) : to;
+      const before = worst[figure];
+      if (before && (figure === 'time' ? unit * edge.value >= before.value : unit * edge.value <= before.value)) continue;
+      worst[figure] = worstOf(box, figure, edge, to, unit, kicked);
+    }
+  }
+  return worst.outward ? (worst as Landing) : null;
+};
+
+/** A step of less than this share of the length is none. */
+const fine = 0.004;
+const most = 14;
+const leaps = 2;
+/**
+ * The longest piece that, like every shorter one, lands within `room` (m) on one side; at least its own length counts.
+ * From a length that does, the next: no piece between the two reaches further than its length times the edge found for
+ * the shortest of them, under which the cut is highest. Stops short of the longest by less than `fine`, or early.
+ * @param least the shortest length to be told of, m
+ * @returns null where not even that lands within
+ */
+export const longestWithin = (box: Box, figure: 'outward' | 'inward', room: number, least: number): { length: number; at: Worst } | null => {
+  const { start, slope, span, shape, cutHeight } = box;
+  // Longer, the tip would stand on the ground before it moves.
+  const clear = Math.min(...start.flatMap((from) => slope.map((rise) => longestClear({ cutHeight: cutHeight[0], start: from, slope: rise }))));
+  const limit = Math.min(room, clear * (1 - 1e-9));
+  let length = least;
+  let at: Worst | null = null;
+  for (let k = 0; k < most && length < limit; k++) {
+    const next = k < leaps ? limit : Math.min(limit, length * 1.1);
+    const edges = touching({ height: [cutHeight[0] / next, cutHeight[1] / length], start, slope, span, shape }, null, figure)!;
+    const kick = kicks(box, length, next);
+    const kicked = kick !== null && kick[figure].value > edges[figure].value;
+    const edge = kicked ? kick[figure] : edges[figure];
+    const allowed = Math.min(next, room / Math.max(1, edge.value));
+    if (allowed >= length) at = worstOf(box, figure, edge, length, 1, kicked);
+    // Over the long stretches of the first steps little may be told; then it ends where it gains nothing more.
+    if (k >= leaps && allowed < length * (1 + fine)) break;
+    length = Math.max(length, allowed);
+  }
+  // It is the ground that ends it: lowest, drooping most, the ground at its steepest.
+  if (at && limit < room && length === limit) at = { ...at, cutHeight: cutHeight[0], start: start[0], slope: slope[1] };
+  return at && { length, at };
+};
+
+/** The share of its energy that the hinge leaves a limb which, let go at `release`, touches turned on to `angle`. */
+export const keptBy = (limb: Limb, { cutHeight, start, slope }: Place, release: number, angle: number): number => {
+  const full = hingeSpin(limb, start, release, 1);
+  const c = centreOf(limb);
+  const turned = release - angle;
+  const x = c * (Math.cos(release) + turned * Math.sin(release));
+  const y = cutHeight + c * (Math.sin(release) - turned * Math.cos(release));
+  // The end that is lower over the slope.
+  const arm = Math.sin(angle - slope) >= 0 ? -c : limb.length - c;
+  const free = y + arm * Math.sin(angle) - (x + arm * Math.cos(angle)) * Math.tan(slope);
+  return full === 0 || free <= 0 ? 0 : Math.min(1, (turned ** 2 * gravity) / (2 * free * full ** 2));
 };

@@ -3,7 +3,7 @@ import { type dropZone, spanOf } from '#core/calculators/drop-zone.ts';
 import { radians } from '#core/formulas/angles.ts';
 import { centreOf, firstTouch, flightFrom, type Limb, type Place, shapes } from '#core/formulas/falling-limb.ts';
 import { gravity } from '#core/formulas/gravity.ts';
-import { search } from '#core/formulas/landing.ts';
+import { keptBy, type Landing, landing, startsClear } from '#core/formulas/landing.ts';
 import type { InputsOf } from '#core/kit/calculator.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
 import { quantityOf, worked } from '../kit/figures.ts';
@@ -29,18 +29,16 @@ const pose = (limb: Limb, x: number, y: number, angle: number): Pose => {
 };
 
 /** The worst fall of one way, of the limb as entered: what the guesses add is told by the ground that is marked. */
-const posesOf = (way: 'inward' | 'outward', i: Inputs): Pose[] => {
-  const one = (value: number): readonly [number, number] => [value, value];
+const posesOf = (way: 'inward' | 'outward', i: Inputs, all: Landing | null): Pose[] => {
+  if (all === null) return [];
+  const worst = all[way];
   const limb: Limb = { length: i.limbLength, shape: shapes[i.shape] };
-  const place: Place = { cutHeight: i.cutHeight, start: radians(i.limbAngle), slope: radians(i.groundSlope) };
-  const span = spanOf(i.release);
-  const worst = search({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape: limb.shape, span, low: i.basketLow, high: i.basketHigh }, [way])?.[way];
-  if (!worst) return [];
+  const place = placeOf(i);
   const poses = Array.from({ length: hinged + 1 }, (_, k): Pose => {
     const angle = place.start + ((worst.release - place.start) * k) / hinged;
     return { butt: [0, place.cutHeight], tip: [limb.length * Math.cos(angle), place.cutHeight + limb.length * Math.sin(angle)] };
   });
-  const f = flightFrom(limb, place, worst.release, worst.kept);
+  const f = flightFrom(limb, place, worst.release, keptBy(limb, place, worst.release, worst.angle));
   const touch = firstTouch(limb, f, place.slope);
   for (let k = 1; k <= flying; k++) {
     const t = (touch.time * k) / flying;
@@ -55,10 +53,19 @@ const posesOf = (way: 'inward' | 'outward', i: Inputs): Pose[] => {
   return poses;
 };
 
+const placeOf = (i: Inputs): Place => ({ cutHeight: i.cutHeight, start: radians(i.limbAngle), slope: radians(i.groundSlope) });
+const landingOf = (i: Inputs): Landing | null => {
+  const one = (value: number): readonly [number, number] => [value, value];
+  const { cutHeight, start, slope } = placeOf(i);
+  if (!startsClear(i.limbLength, { cutHeight, start, slope })) return null;
+  return landing({ cutHeight: one(cutHeight), length: one(i.limbLength), start: one(start), slope: one(slope), shape: shapes[i.shape], span: spanOf(i.release), low: 0, high: 0 }, false);
+};
+
 export const sceneOf = (inputs: Inputs, outcome: Outcome): Scene => {
+  const all = landingOf(inputs);
   const figure = (name: string): number => quantityOf(outcome, name)?.planOn ?? worked(outcome, name) ?? inputs.limbLength;
   return {
-    poses: { inward: posesOf('inward', inputs), outward: posesOf('outward', inputs) },
+    poses: { inward: posesOf('inward', inputs, all), outward: posesOf('outward', inputs, all) },
     letsGo: hinged,
     touches: hinged + flying,
     outward: figure('outward'), inward: figure('inward'), beside: figure('beside'), keepOut: figure('keepOut'),

@@ -1,6 +1,7 @@
 /** Seeded falls, and how our sums stand against a rigid-body engine: for the tests (200) and the bench (2,000). */
 import { firstTouch, flightFrom, hingeTime, type Limb, type Place, shapes } from '#core/formulas/falling-limb.ts';
-import { lastAngle, search, startsClear } from '#core/formulas/landing.ts';
+import { landing, lastAngle, startsClear } from '#core/formulas/landing.ts';
+import { fallOf } from './one-fall.ts';
 import { seeded } from '../calculators/box.ts';
 import { simulate } from './rigid-body.ts';
 
@@ -10,6 +11,8 @@ export type Compared = {
   place: number; hinge: number; flight: number; flightTime: number; sameEnd: boolean;
   /** How far beyond the envelope the engine's limb lies at rest, m; under 0 within. */
   beyond: number;
+  /** The same beyond what is told of this one fall, in lengths. */
+  beyondOwn: number;
 };
 
 export const compareFalls = (count: number, seed: number): Compared[] => {
@@ -29,8 +32,9 @@ export const compareFalls = (count: number, seed: number): Compared[] => {
     const release = place.start + (last.angle - place.start) * turn;
     const seen = simulate({ length: limb.length, centre: shape.centre, aboutButt: shape.aboutButt, ...place, release, kept });
     const touch = firstTouch(limb, flightFrom(limb, place, release, kept), place.slope);
+    const own = fallOf(limb, place, release, kept, 0, 0);
     const one = (value: number): [number, number] => [value, value];
-    const found = search({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape, span, low: 0, high: 2.2 })!;
+    const found = landing({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape, span, low: 0, high: 0 }, false)!;
     const [outward, inward] = [Math.max(limb.length, found.outward.value), Math.max(limb.length, found.inward.value)];
     all.push({
       label: JSON.stringify({ length: limb.length, ...place, release, kept }),
@@ -39,6 +43,7 @@ export const compareFalls = (count: number, seed: number): Compared[] => {
       flight: Math.abs(seen.flight - touch.time),
       flightTime: touch.time,
       sameEnd: seen.end === touch.end,
+      beyondOwn: Math.max(Math.max(...seen.rest) - own.outward, -Math.min(...seen.rest) - own.inward) / limb.length,
       beyond: Math.max(Math.max(...seen.rest) - outward, -Math.min(...seen.rest) - inward),
     });
   }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { firstTouch, flightFrom, groundingAngle, hingeSpin, hingeTime, type Limb, shapes, touchSpeed } from '#core/formulas/falling-limb.ts';
 import { gravity } from '#core/formulas/gravity.ts';
-import { settle } from '#core/formulas/settling.ts';
+import { fallOf } from './one-fall.ts';
 
 const degree = Math.PI / 180;
 const rod = (length: number): Limb => ({ length, shape: shapes.whole });
@@ -56,19 +56,20 @@ describe('limits', () => {
     const touch = firstTouch(rod(1e-6), flightFrom(rod(1e-6), { cutHeight: 5, start: 0.5, slope: 0 }, 0, 1), 0);
     expect(Math.abs(touch.x)).toBeLessThan(0.01);
   });
-  it('hanging still and dropped: a length either way', () => {
+  it('hanging still and dropped: a length either way, and what a limb that goes over glides on', () => {
     const limb = rod(2);
-    const touch = firstTouch(limb, flightFrom(limb, { cutHeight: 4, start: -Math.PI / 2, slope: 0 }, -Math.PI / 2, 0), 0);
-    expect(touch.time).toBeCloseTo(Math.sqrt(4 / gravity), 6);
-    const { from, to } = settle(limb, touch, 0);
-    expect([from, to]).toEqual([expect.closeTo(-2, 6), expect.closeTo(2, 6)]);
+    const place = { cutHeight: 4, start: -Math.PI / 2, slope: 0 };
+    expect(firstTouch(limb, flightFrom(limb, place, -Math.PI / 2, 0), 0).time).toBeCloseTo(Math.sqrt(4 / gravity), 6);
+    const { inward, outward } = fallOf(limb, place, -Math.PI / 2, 0, 0, 1);
+    for (const reach of [inward, outward]) {
+      expect(reach).toBeGreaterThan(1.999);
+      expect(reach).toBeLessThan(2.2);
+    }
   });
   it('a rod that falls flat lies where it fell', () => {
-    const limb = rod(2);
-    const touch = firstTouch(limb, flightFrom(limb, { cutHeight: 4, start: 0, slope: 0 }, 0, 0), 0);
-    const { from, to } = settle(limb, touch, 0);
-    expect(Math.min(from, 0)).toBeCloseTo(0, 6);
-    expect(to).toBeCloseTo(2, 6);
+    const { inward, outward } = fallOf(rod(2), { cutHeight: 4, start: 0, slope: 0 }, 0, 0, 0, 1);
+    expect(inward).toBeLessThan(0.1);
+    expect(outward).toBeCloseTo(2, 1);
   });
 });
 
