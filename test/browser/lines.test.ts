@@ -96,6 +96,8 @@ test('the table is filtered by words, voltage and how it is known', async ({ sit
   await page.locator('#find-rule').fill('quebec');
   await expect.poll(() => rows.count()).toBe(2);
   expect(await page.locator('.rule-entry:visible').count()).toBe(2);
+  // What was chosen goes on one sheet.
+  expect((await readPdf(await page.pdf({ format: 'A4', printBackground: false }))).pages).toHaveLength(1);
   await page.locator('#find-rule').fill('');
   await page.locator('#find-known').selectOption('published');
   await expect.poll(() => rows.count()).toBeLessThan(all);
