@@ -22,6 +22,13 @@ describe('the answer', () => {
   test('an unknown rule is as none', () => expect(quickAnswer('33 kV', 'metric', kept('gone'))?.id).toBe('lineNoRule'));
   test('not seen in its source: the strict side leads', () => expect(quickAnswer('66 kV', 'metric', kept('au-nsw'))).toMatchObject({ id: 'lineUnseen', values: { distance: '6.00\u00a0m' } }));
   test('above the last band there is no figure', () => expect(quickAnswer('400 kV', 'metric', kept('au-sa'))).toMatchObject({ id: 'lineOutside', query: '' }));
+  test.each(['unknown voltage', 'voltage unknown', 'I don’t know the voltage', 'what voltage is it', 'kV not known, voltage not known'])('%s: no work', (query) => {
+    expect(quickAnswer(query, 'metric')).toMatchObject({ id: 'lineUnknown', values: {} });
+    // Seven metres: Alberta's own figure for a voltage nobody has told.
+    expect(quickAnswer(query, 'metric', kept('ca-ab'))).toMatchObject({ id: 'lineUnknownKept', values: { distance: '7.00\u00a0m' } });
+    expect(quickAnswer(query, 'metric', kept('au-sa'))).toMatchObject({ id: 'lineUnknown', values: {} });
+  });
+  test.each(['voltage', 'what is a collar', 'unknown species', 'step voltage'])('%s does not ask that', (query) => expect(quickAnswer(query, 'metric')).toBeNull());
   test('the operator’s figure, entered by the reader, only where it is the larger', () => {
     expect(quickAnswer('33 kV', 'metric', kept('au-sa', 6.4))).toMatchObject({ id: 'lineEntered', values: { distance: '6.40\u00a0m' } });
     expect(quickAnswer('33 kV', 'metric', kept('au-sa', 1))).toMatchObject({ id: 'line', values: { distance: '3.00\u00a0m' } });

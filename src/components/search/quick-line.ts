@@ -20,6 +20,23 @@ export const voltageAsked = (query: string): number | null => {
 
 const shown = (kV: number): string => (kV < 1 ? `${Number((kV * 1000).toFixed(3))}\u00a0V` : `${Number(kV.toFixed(6))}\u00a0kV`);
 
+/** A question about a line of which the voltage is not known. */
+const unknownAsked = /\b(?:unknown|don.?t know|not know|no idea|what)\b.*\b(?:voltage|volts|kv)\b|\bvoltage\b.*\b(?:unknown|not known)\b/i;
+
+/** By the rule kept, else no figure at all: a guess is no voltage. */
+export const unknownVoltage = (query: string, system: UnitSystem, kept: Kept): Quick | null => {
+  if (!unknownAsked.test(query.normalize('NFKC').replace(/[’]/g, "'"))) return null;
+  const set = kept.ruleSet === null ? undefined : ruleSet(kept.ruleSet);
+  const inputs: Inputs = {
+    ruleSet: set?.id ?? noRuleSet, workingFrom: 'ground', lineKind: 'threePhase', toldBy: 'nobody', voltage: null, ownDistance: kept.ownDistance,
+  };
+  const found = evaluate(approachDistance, inputs, 'exact');
+  const asked = { calculator: approachDistance.id, query: writeLink(approachDistance, inputs, 'exact') };
+  if (found.kind !== 'answer') return { ...asked, id: 'lineUnknown', values: {} };
+  const distance = show(approachDistance.outputs.distance, found.outputs['distance'] as Quantity, system);
+  return { ...asked, id: 'lineUnknownKept', values: { distance, rule: set?.title ?? '' } };
+};
+
 export const lineDistance = (query: string, system: UnitSystem, kept: Kept): Quick | null => {
   const asked = voltageAsked(query);
   if (asked === null) return null;

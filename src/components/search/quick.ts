@@ -5,7 +5,7 @@ import { evaluate, type Inputs, type Quantity } from '#core/kit/outcome.ts';
 import { readQuantity } from '#core/kit/read.ts';
 import { show, showValue } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
-import { lineDistance } from './quick-line.ts';
+import { lineDistance, unknownVoltage } from './quick-line.ts';
 
 /** `id` names the words in content/interface.json, `values` fills them; `query` opens the calculator so. */
 export type Quick = { id: string; calculator: string; query: string; values: { [name: string]: string } };
@@ -67,7 +67,7 @@ const largestLimb = (query: string, system: UnitSystem): Quick | null => {
 export type Kept = { ruleSet: string | null; ownDistance: number | null };
 const nothing: Kept = { ruleSet: null, ownDistance: null };
 
-const answers = [largestLimb, lineDistance];
+const answers = [largestLimb, lineDistance, unknownVoltage];
 
 /** The first question recognised in what was typed, answered; null where there is none. */
 export const quickAnswer = (query: string, system: UnitSystem, kept: Kept = nothing): Quick | null => {

@@ -28,7 +28,7 @@ export const approachDistance = defineCalculator({
   },
   lead: ['distance'],
   exampleGot: 'exact',
-  middle: { countedVoltage: 'kV', strictestDistance: 'm', spotterDistance: 'm' },
+  middle: { countedVoltage: 'kV', strictestDistance: { unit: 'm', protects: 'up' }, spotterDistance: { unit: 'm', protects: 'up' } },
   findings: {
     unknownVoltage: { level: 'stop' },
     ownSmaller: { level: 'stop' },

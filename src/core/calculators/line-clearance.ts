@@ -75,7 +75,7 @@ export const lineClearance = defineCalculator({
   },
   lead: ['margin', 'leastGap'],
   exampleGot: { lineHeight: 'measured', lineOffset: 'measured', cutHeight: 'measured' },
-  middle: { needed: 'm', raisedHands: 'm', poleReach: 'm', springHeight: 'm', highestOfLimb: 'm' },
+  middle: { needed: { unit: 'm', protects: 'up' }, raisedHands: 'm', poleReach: 'm', springHeight: 'm', highestOfLimb: 'm' },
   findings: {
     tooNear: { level: 'stop', at: 'margin' },
     over: { level: 'stop', at: 'margin' },

@@ -88,6 +88,9 @@ export type ChoiceOutput<Name extends string = string> = {
 export type AnyOutput = QuantityOutput | ChoiceOutput;
 export type OutputSet<Name extends string = string> = { readonly [name: string]: QuantityOutput<Name> | ChoiceOutput<Name> };
 
+/** An intermediate figure: its unit, and the way it is rounded where it guards the reader. */
+export type Middle = Unit | { unit: Unit; protects: 'up' | 'down' };
+
 export type Level = 'stop' | 'caution' | 'note';
 /**
  * `at`: the corner of the tolerance box that decides beside the figures as entered: an output's protecting corner, or
@@ -142,7 +145,7 @@ export type Calculator<
   /** Shared errors; their names stand beside the inputs' in `moves`. */
   shared: { readonly [name: string]: SharedError };
   /** Intermediate figures of the working and of findings, with their units. */
-  middle: { readonly [name: string]: Unit };
+  middle: { readonly [name: string]: Middle };
   findings: { readonly [id: string]: FindingDefinition };
   limits: readonly string[];
   /** Outputs shown large, in order. */

@@ -14,7 +14,7 @@ export const figureNamed = (calculator: AnyCalculator, name: string): NamedFigur
   }
   if (input?.kind === 'quantity' || input?.kind === 'list') return { unit: input.unit, direction: 'nearest' };
   if (input || output) return null;
-  const unit = calculator.middle[name];
-  if (!unit) throw new Error(`${calculator.id} has no figure named "${name}"`);
-  return { unit, direction: 'nearest' };
+  const middle = calculator.middle[name];
+  if (!middle) throw new Error(`${calculator.id} has no figure named "${name}"`);
+  return typeof middle === 'string' ? { unit: middle, direction: 'nearest' } : { unit: middle.unit, direction: middle.protects };
 };

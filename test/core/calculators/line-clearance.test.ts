@@ -6,6 +6,8 @@ import { reachGap, type Setting, workingGap } from '#core/formulas/line-gaps.ts'
 import { gapToReach, gapUnder } from '#core/formulas/plane-gap.ts';
 import { readLink, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Quantity } from '#core/kit/outcome.ts';
+import { figureNamed } from '#core/kit/names.ts';
+import { showValue } from '#core/kit/show.ts';
 import type { GotSet } from '#core/kit/calculator.ts';
 import { gotSets, validInputs } from '../kit/arbitrary.ts';
 
@@ -65,6 +67,10 @@ describe('Gaps from right triangles', () => {
 });
 
 describe('Findings', () => {
+  it('what must be left is rounded up, never to nearest: 4 m is 13 ft 1.5 in', () => {
+    const needed = figureNamed(calculator, 'needed')!;
+    expect(showValue(needed, 4, 'imperial', needed.direction)).toBe('13\u00a0ft\u00a02\u00a0in');
+  });
   it('below nothing: stop', () => expect(ids({ ...plain, lineHeight: 6, lineOffset: 0, requiredDistance: 3 })[0]).toBe('tooNear'));
   it('fits as held, not if you stumble', () => {
     const at = { ...plain, lineHeight: 7.5, lineOffset: 1, requiredDistance: 4, limbLength: 0.3, cutHeight: 2 };
