@@ -30,8 +30,16 @@ const rules: { [name: string]: Rule } = {
     who: /^src\/islands\/card\//,
     may: [/^src\/islands\/(card|kit)\//, /^src\/core\/(card|calculators|kit|formulas|facts)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^content\/(cards\/|drawings\/|interface\.json$)/, /^(pdf-lib|uqr)$/],
   },
+  'the plan: the calculators by way of core/plan, drawings, islands/kit, device, words; what writes a PDF is the card’s': {
+    who: /^src\/islands\/plan\//,
+    may: [
+      /^src\/islands\/(plan|kit)\//, /^src\/islands\/card\/pdf\.ts$/, /^src\/core\/(plan|calculators|kit|formulas|facts)\//, /^src\/core\/card\/(place|sheets|type)\.ts$/,
+      /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^src\/components\/fill\.ts$/, /^content\/(drawings\/|plan\/|interface\.json$)/,
+    ],
+    types: [/^src\/schemas\.ts$/],
+  },
   'an island: its own calculator, drawings, islands/kit, device, preact': {
-    who: /^src\/islands\/(?!(kit|card)\/)/,
+    who: /^src\/islands\/(?!(kit|card|plan)\/)/,
     may: [/^src\/islands\//, /^src\/core\/(calculators|kit|formulas|facts|plan)\//, /^src\/drawings\//, /^src\/device\//, /^preact(\/hooks)?$/, /^src\/components\/fill\.ts$/, /^content\/(drawings\/|plan\/|interface\.json$)/],
     types: [/^src\/components\//, /^src\/schemas\.ts$/],
   },

@@ -8,6 +8,7 @@ import { KeptNote } from './kept/KeptNote.tsx';
 import { KeptPlans } from './kept/KeptPlans.tsx';
 import { useKept } from './kept/useKept.ts';
 import { Picture } from './Picture.tsx';
+import { SavePdf } from './SavePdf.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Traffic } from './Traffic.tsx';
 import { usePlan } from './usePlan.ts';
@@ -53,7 +54,7 @@ export default function Plan(props: PlanProps) {
           <div class="no-print">
             <h2>{words.parts.sheet}</h2>
             <p>{words.sheet.say}</p>
-            <p class="actions"><button type="button" onClick={() => print()}>{words.sheet.print}</button></p>
+            <SavePdf props={props} state={state} />
           </div>
           <Sheet props={props} state={state} />
         </section>

@@ -19,6 +19,8 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
   const now = useRef(plan);
   now.current = plan;
   const waiting = useRef<((desk: Desk) => void)[]>([]);
+  // Whoever asks may have been waiting since before it was there.
+  const there = useRef<Desk | null>(null);
 
   useEffect(() => {
     const stops: (() => void)[] = [];
@@ -38,6 +40,7 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
       if (gone) return stops.forEach((stop) => stop());
       await made.begin(location.hash);
       setDesk(made);
+      there.current = made;
       waiting.current.splice(0).forEach((act) => act(made));
     };
     void begin();
@@ -59,7 +62,7 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
     state,
     plan,
     /** Does it as soon as what is kept has been read. */
-    withDesk: (act: (desk: Desk) => void): void => void (desk ? act(desk) : waiting.current.push(act)),
+    withDesk: (act: (desk: Desk) => void): void => void (there.current ? act(there.current) : waiting.current.push(act)),
   };
 };
 
