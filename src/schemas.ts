@@ -94,8 +94,8 @@ export const calculatorWords = z.strictObject({
   working: z.record(name, z.strictObject({ title: text, formula: text, numbers: text })),
   /** What the drawing shows, for those who cannot see it; `{name}` for figures. */
   drawing: text,
-  /** Calculators that its results carry on to, with what fills what: `{ to: { theirInput: ourOutput } }`. */
-  carries: z.record(id, z.record(name, name)).default({}),
+  /** Calculators that its results carry on to, with what fills what: `{ to: { theirInput: ourOutput } }`, or a sum, `ourOutput+ourInput`. */
+  carries: z.record(id, z.record(name, z.string().regex(/^[a-z][A-Za-z0-9]*(\+[a-z][A-Za-z0-9]*)*$/, 'names joined by +'))).default({}),
   sources: z.array(id).default([]),
   also: z.array(text).default([]),
 });

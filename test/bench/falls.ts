@@ -17,8 +17,9 @@ export const evaluationCost = (): number => {
   return Math.max(...costs);
 };
 
-/** The worst of 2,000: place of the first touch, share of the length; how many lie beyond the envelope. */
-export const manyFalls = (): { place: number; beyond: number; count: number } => {
+/** The worst of 2,000: place of the first touch, share of the length; of those that graze the ground; how many lie beyond the envelope. */
+export const manyFalls = (): { place: number; grazing: number; beyond: number; count: number } => {
   const falls = compareFalls(2000, 41);
-  return { place: Math.max(...falls.map((f) => f.place)), beyond: falls.filter((f) => f.beyond > 0.001).length, count: falls.length };
+  const worst = (some: typeof falls): number => Math.max(0, ...some.map((f) => f.place));
+  return { place: worst(falls.filter((f) => !f.grazes)), grazing: worst(falls.filter((f) => f.grazes)), beyond: falls.filter((f) => f.beyond > 0.001).length, count: falls.length };
 };

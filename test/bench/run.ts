@@ -45,8 +45,9 @@ for (const { name, share, median, moves } of handles) {
 console.log('\nDrop zone');
 const cost = evaluationCost();
 say('one evaluation, tolerances on', `${cost.toFixed(1)} ms`, '4 ms of one core at most', cost < 4);
-const { place, beyond, count } = manyFalls();
+const { place, grazing, beyond, count } = manyFalls();
 say(`first touch of ${count} falls against a rigid-body engine`, `${(100 * place).toFixed(1)} %`, '2 % of the length at most', place < 0.02);
+say('of them that only graze the ground', `${(100 * grazing).toFixed(1)} %`, '4 % of the length at most', grazing < 0.04);
 say('of them at rest beyond the envelope', String(beyond), 'none', beyond === 0);
 
 console.log('\nFiles of plans, damaged or made to do harm');

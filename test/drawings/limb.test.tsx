@@ -5,7 +5,8 @@ import { evaluate, example } from '#core/registry.ts';
 import { geometry as cuts, type Inputs as CutInputs } from '#drawings/cut-order/geometry.ts';
 import { type Face, geometry as drop, type Inputs as DropInputs, type Moment } from '#drawings/drop-zone/geometry.ts';
 import { lastPose, sceneOf } from '#drawings/drop-zone/scene.ts';
-import { anyInputs, expectDrawn, extremes, pathsOf, phone, wordsOf } from './kit.ts';
+import { geometry as stand, type Inputs as StandInputs } from '#drawings/stance/geometry.ts';
+import { anyInputs, expectDrawn, extremes, pathsOf, phone, pointsOf, wordsOf } from './kit.ts';
 
 const dropLabels = wordsOf('drop-zone', 'side').labels;
 const cutLabels = wordsOf('cut-order', 'side').labels;
@@ -76,5 +77,41 @@ describe('order of cuts, drawn', () => {
   it('the cut can be dragged to where its figure says', () => {
     const [handle] = sawn({ support: 'hungBoth', cutAt: 1.2, limbAngle: 0 }).handles;
     expect(Math.abs(handle!.at([handle!.x, handle!.y]) - 1.2)).toBeLessThanOrEqual(0.05);
+  });
+});
+
+describe('the drop zone carried on to where to stand', () => {
+  /** A closed outline as the share of its own length that each of its sides has: the same for the same shape at any scale and turn. */
+  const shapeOf = (path: string): number[] => {
+    const points = pointsOf(path);
+    const sides = points.map(([x, y], i) => { const [a, b] = points[(i + 1) % points.length]!; return Math.hypot(a - x, b - y); });
+    const whole = sides.reduce((sum, side) => sum + side);
+    return sides.map((side) => side / whole);
+  };
+  const big = { width: 4000, height: 4000 };
+  const inputs = { ...example('drop-zone') } as DropInputs;
+  const outcome = evaluate('drop-zone', inputs, 'judged');
+  const planOn = (name: string): number => {
+    const found = (outcome as { outputs: Record<string, { planOn: number }> }).outputs[name]!;
+    return found.planOn;
+  };
+  const given = { ...example('stance'), landingReach: planOn('beside'), landingOut: planOn('outward') + inputs.margin, landingBack: planOn('inward') + inputs.margin, landingSwing: inputs.swing };
+  const standing = (change: object = {}) => {
+    const all = { ...given, ...change } as StandInputs;
+    return stand(all, evaluate('stance', all, 'judged'), { face: 'plan', labels: wordsOf('stance', 'plan').labels }, big);
+  };
+  it('draws the same outline there as here', () => {
+    const here = shapeOf(pathsOf(drop(inputs, outcome, { face: 'plan', labels: dropLabels, moment: null }, big), 'landing')[0]!);
+    const there = shapeOf(pathsOf(standing(), 'landing')[0]!);
+    expect(there).toHaveLength(here.length);
+    expect(here.length).toBeGreaterThan(100);
+    here.forEach((side, i) => expect(there[i]!).toBeCloseTo(side, 3));
+    expectDrawn(standing());
+  });
+  it('an old link, with the reach alone, draws the reach alone; so does one who does not stand beside', () => {
+    const alone = pathsOf(standing({ landingOut: null, landingBack: null, landingSwing: null }), 'landing')[0]!;
+    expect(pathsOf(standing({ landingSwing: null }), 'landing')[0]).not.toBe(alone);
+    expect(pointsOf(pathsOf(standing({ standing: 'stemSide' }), 'landing')[0]!).length).toBeLessThan(20);
+    expect(pointsOf(alone).length).toBeLessThan(20);
   });
 });

@@ -18,7 +18,8 @@ const inputs = {
   shape: choice(['whole', 'pole'], 'whole'),
   extraLoad: quantity('kg', { min: 0, max: 200, step: 1, example: 0, tolerance: guess({ share: 0.5 }, { share: 0.15 }) }),
   extraAt: quantity('m', { min: 0, max: 10, step: 0.1, example: 2, tolerance: lengths }),
-  limbAngle: quantity('deg', { min: -80, max: 80, step: 5, example: 15, tolerance: guess({ least: 10 }, { least: 3 }), floor: -90, ceiling: 90 }),
+  // Steeper, the weight bends it less: past the steepest that this covers nothing gets worse.
+  limbAngle: quantity('deg', { min: -80, max: 80, step: 5, example: 15, tolerance: guess({ least: 10 }, { least: 3 }), floor: -90, ceiling: 90, covers: [-cuts('steepest-limb'), cuts('steepest-limb')] }),
   diameter: quantity('mm', { min: 20, max: 400, step: 1, example: 100, tolerance: guess({ share: 0.2 }, { share: 0.02, least: 3 }), girth: true }),
   strength: quantity('MPa', { min: 15, max: 100, step: 1, example: 40, tolerance: guess({ share: 0.5 }, { share: 0.15 }) }),
   undercut: quantity('%', { min: 0, max: 40, step: 5, example: 25 }),

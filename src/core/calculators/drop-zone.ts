@@ -170,7 +170,7 @@ export const dropZone = defineCalculator({
     fallTime: { kind: 'quantity', unit: 's', protects: 'down', moves: reachMoves },
     impactSpeed: { kind: 'quantity', unit: 'm/s', protects: 'up', moves: reachMoves },
   },
-  lead: ['inward', 'outward', 'beside'],
+  lead: ['inward', 'outward', 'beside', 'keepOut'],
   middle: { letGo: 'deg', touchOut: 'm', touchIn: 'm', tipSpeed: 'm/s', kept: '%', reach: 'm', grounding: 'deg', bystander: 'm' },
   findings: {
     tooLong: { level: 'stop' },

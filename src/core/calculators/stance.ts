@@ -5,7 +5,7 @@ import {
   cutHeightAt, poleAngleFrom, standOffAtLength, standOffAtLowest, standOffAtSteepest,
 } from '../formulas/reach.ts';
 import { answer, defineCalculator, type InputProblem, outside, type RawStep } from '../kit/calculator.ts';
-import { choice, guess, label, quantity } from '../kit/inputs.ts';
+import { choice, guess, label, optionalQuantity, quantity } from '../kit/inputs.ts';
 
 const pole = (example: number) =>
   quantity('m', { min: 1.2, max: 6, step: 0.1, example, tolerance: label({ least: 0.05 }) });
@@ -48,6 +48,10 @@ export const stance = defineCalculator({
     platformHeight: quantity('m', { min: 0, max: 20, step: 0.1, example: 0, tolerance: guess({ least: 0.5, sureAtZero: true }, { least: 0.1, sureAtZero: true }) }),
     standing: choice(['beside', 'stemSide', 'tipSide'], 'beside'),
     landingReach: quantity('m', { min: 0, max: 15, step: 0.1, example: 1.8 }),
+    // Carried from the drop zone for the drawing alone: how far it lands either way, margin and all, and how far it may turn.
+    landingOut: optionalQuantity('m', { min: 0, max: 100, step: 0.1, example: null }),
+    landingBack: optionalQuantity('m', { min: 0, max: 100, step: 0.1, example: null }),
+    landingSwing: optionalQuantity('deg', { min: 0, max: 90, step: 5, example: null }),
   },
   outputs: {
     nearestStandOff: { kind: 'quantity', unit: 'm', protects: 'up', moves: { ...turning, landingReach: 'up' }, turns: nearestTurns },

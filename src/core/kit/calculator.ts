@@ -27,6 +27,8 @@ export type QuantityInput = {
   /** Physical limits that no error can pass, e.g. a length below nothing. */
   floor: number;
   ceiling: number;
+  /** What the method covers of it, where past these ends nothing it works out gets worse: guesses reach up to them, and it is said that they reach further. */
+  covers: readonly [number, number] | null;
   /** A diameter that may be given as girth. */
   girth: boolean;
   optional: boolean;

@@ -10,6 +10,7 @@ type QuantityOptions<Example = number> = {
   tolerance?: QuantityInput['tolerance'];
   floor?: number;
   ceiling?: number;
+  covers?: readonly [number, number];
   girth?: boolean;
 };
 
@@ -23,6 +24,7 @@ const quantityOf = <Example>(unit: Unit, o: QuantityOptions<Example>) => ({
   tolerance: o.tolerance ?? null,
   floor: o.floor ?? (o.min >= 0 ? 0 : -Infinity),
   ceiling: o.ceiling ?? Infinity,
+  covers: o.covers ?? null,
   girth: o.girth ?? false,
 });
 

@@ -190,7 +190,8 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   const limits: { [name: string]: Outside } = {};
   const ends: { [name: string]: Inputs[] } = {};
   const own = calculator.ranges?.(inputs, Object.fromEntries(variables.map((v) => [v.name, [v.low, v.high] as const])));
-  let beyond: Outside | null = own?.beyond ?? null;
+  const past = variables.some((v) => v.past) ? noPlace : null;
+  let beyond: Outside | null = own?.beyond ?? past;
   for (const [name, output] of Object.entries(calculator.outputs as { [name: string]: AnyOutput })) {
     const range = own?.outputs[name];
     const worked = range ? ranged(range, inputs, output, nominal.outputs[name] ?? null) : workOut(run, variables, name, output, nominal.outputs[name] ?? null);

@@ -5,8 +5,8 @@
 import type { AnyCalculator, AnyInput, Got, Move, SharedError, Tolerance } from './calculator.ts';
 import type { Inputs } from './outcome.ts';
 
-/** `own`: the value itself. `list`: −1 to 1, all items together between their ends. `shared`: a factor on its inputs. */
-export type Variable = { name: string; kind: 'own' | 'list' | 'shared'; low: number; middle: number; high: number; items?: [number, number][] };
+/** `past`: the guess reaches past what the method covers. `own`: the value itself. `list`: −1 to 1, all items together between their ends. `shared`: a factor on its inputs. */
+export type Variable = { name: string; kind: 'own' | 'list' | 'shared'; low: number; middle: number; high: number; items?: [number, number][]; past?: boolean };
 export type Corner = { readonly [variable: string]: number };
 
 /** The tolerance that applies, or null for none. */
@@ -53,7 +53,9 @@ export const variablesOf = (calculator: AnyCalculator, inputs: Inputs, gotOf: (n
       variables.push({ name, kind: 'list', low: -1, middle: 0, high: 1, items });
     } else {
       const [low, high] = endsOf(input, tolerance, value as number, more);
-      if (low < high) variables.push({ name, kind: 'own', low, middle: value as number, high });
+      const [least, most] = input.covers ?? [low, high];
+      const past = low < least || high > most;
+      if (low < high) variables.push({ name, kind: 'own', low: Math.max(low, least), middle: value as number, high: Math.min(high, most), past });
     }
   }
   return [...variables, ...common];

@@ -1,11 +1,11 @@
 /** The drop zone from above, the limb pointing right: the strip it lands in, turned by the swing, and how far square beside it you are clear. */
-import { cos, sin } from '#core/formulas/angles.ts';
+import { landingOutline, stripTo } from '#core/formulas/landing-outline.ts';
 import { said } from '../kit/figures.ts';
 import { inset } from '../kit/frame.ts';
 import { along } from '../kit/labels.ts';
 import { circle, polygon, segment } from '../kit/path.ts';
 import { finish, sketch } from '../kit/picture.ts';
-import type { Box, Placed, Point } from '../kit/placed.ts';
+import type { Box, Placed } from '../kit/placed.ts';
 import { say, word } from '../kit/say.ts';
 import { dimension } from '../marks/dimension.ts';
 import { limb, section } from '../marks/limb.ts';
@@ -13,14 +13,18 @@ import type { Inputs, Scene } from './scene.ts';
 
 export const plan = (inputs: Inputs, scene: Scene, labels: Readonly<Record<string, string>>, box: Box): Placed<never> => {
   const { outward, inward, beside } = scene;
-  const half = inputs.spread / 2 + inputs.margin;
   const [out, back] = [outward + inputs.margin, inward + inputs.margin];
-  const turn = (x: number, y: number, angle: number): [number, number] => [x * cos(angle) - y * sin(angle), x * sin(angle) + y * cos(angle)];
-  const tall = Math.max(beside, half * cos(inputs.swing) + Math.max(out, back) * sin(inputs.swing));
+  const strip = stripTo(out, back, beside, inputs.swing);
+  const { half } = strip;
+  const around = landingOutline(strip);
+  const tall = Math.max(...around.map(([, y]) => y));
   const s = sketch({ left: -back - 0.4, right: out + 0.4, bottom: -tall - 0.3, top: tall + 0.3 }, box, inset(10));
   const text = (name: string, figures = {}) => say(word(labels, name), figures);
-  const strip = (angle: number): Point[] => ([[-back, -half], [out, -half], [out, half], [-back, half]] as const).map(([x, y]) => s.at(...turn(x, y, angle)));
-  s.draw({ mark: 'ghost', d: polygon(strip(inputs.swing)) + polygon(strip(-inputs.swing)) }, { mark: 'landing', d: polygon(strip(0)) });
+  // Everywhere it may land, and the strip were it not to turn.
+  s.draw(
+    { mark: 'landing', d: polygon(around.map(([x, y]) => s.at(x, y))) },
+    { mark: 'ghost', d: polygon([s.at(-back, -half), s.at(out, -half), s.at(out, half), s.at(-back, half)]) },
+  );
   const stemAt = s.at(-inputs.cutToStem, 0);
   const radius = Math.max(s.px(0.18), 6);
   s.draw(limb({ from: stemAt, to: s.at(inputs.limbLength, 0), fromWidth: 7, toWidth: 4, start: 'butt', bare: true }), { mark: 'stem', d: circle(stemAt, radius) }, { mark: 'bark', d: section(stemAt, radius) });

@@ -1,9 +1,10 @@
 /** `stance` from above. The worker stands on the left; the limb points as they stand to it, bearings clock-wise from it. */
+import { landingOutline, stripTo } from '#core/formulas/landing-outline.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
 import { said } from '../kit/figures.ts';
 import { inset, onStep, unplace, type Frame } from '../kit/frame.ts';
 import { along } from '../kit/labels.ts';
-import { around, circle, ringPart, segment } from '../kit/path.ts';
+import { around, circle, polygon, ringPart, segment } from '../kit/path.ts';
 import { finish, sketch } from '../kit/picture.ts';
 import type { Box, Handle, Placed, Point } from '../kit/placed.ts';
 import { say, word, type Figures } from '../kit/say.ts';
@@ -20,24 +21,32 @@ const opening = 18;
 /** The way the limb points, as seen with the worker on the left: down the page where they stand square beside it. */
 export const limbWay = { beside: [0, -1], stemSide: [1, 0], tipSide: [-1, 0] } as const satisfies Record<Inputs['standing'], Point>;
 
+/** All the ground that the drop zone marks, were it carried on; who does not stand square beside has a reach of another side. */
+const outlineOf = ({ standing, landingReach, landingOut, landingBack, landingSwing }: Inputs) =>
+  standing === 'beside' && landingReach > 0 && landingOut !== null && landingBack !== null
+    ? landingOutline(stripTo(landingOut, landingBack, landingReach, landingSwing ?? 0)) : null;
+
 export const plan = (inputs: Inputs, outcome: Outcome, place: Place, labels: Readonly<Record<string, string>>, box: Box, held?: Frame | null): Placed<Move> => {
   const scene = sceneOf(inputs, outcome, place);
   const half = Math.sin((opening * Math.PI) / 180) * (scene.left - 0.6);
+  const outline = outlineOf(inputs);
+  const [across, along1, along2] = outline ? [0, 1, 2].map((side) => Math.max(...outline.map(([x, y]) => [y, -x, x][side]!))) as [number, number, number] : [0, 0, 0];
   const extent = {
-    left: -scene.left,
-    right: inputs.standing === 'stemSide' ? 1.3 : 1,
-    top: Math.max(half, looks.cutToStem + 0.25),
-    bottom: -Math.max(half, inputs.standing === 'beside' ? looks.limbDrawn : 0.4) - 0.1,
+    left: -Math.max(scene.left, across + 0.2),
+    right: outline ? across + 0.2 : inputs.standing === 'stemSide' ? 1.3 : 1,
+    top: Math.max(half, looks.cutToStem + 0.25, along1 + 0.2),
+    bottom: -Math.max(half, inputs.standing === 'beside' ? looks.limbDrawn : 0.4, along2 + 0.1) - 0.1,
   };
   const s = sketch(extent, box, inset(8, { top: 26, bottom: 34 }), held);
   const text = (name: string, figures?: Figures) => say(word(labels, name), figures);
   const { standOff, nearest, furthest } = scene;
   const cut = s.at(0, 0);
   const inBand = nearest !== null && furthest !== null && furthest >= nearest;
-  if (inputs.landingReach > 0) s.draw({ mark: 'landing', d: ringPart(cut, 0, s.px(inputs.landingReach), 180 - opening, 180 + opening) });
+  const [dx, dy] = limbWay[inputs.standing];
+  if (outline) s.draw({ mark: 'landing', d: polygon(outline.map(([x, y]) => s.at(dx * x - dy * y, dy * x + dx * y))) });
+  else if (inputs.landingReach > 0) s.draw({ mark: 'landing', d: ringPart(cut, 0, s.px(inputs.landingReach), 180 - opening, 180 + opening) });
   if (inBand) s.draw({ mark: 'room', d: ringPart(cut, s.px(nearest), s.px(furthest), 180 - opening, 180 + opening) });
 
-  const [dx, dy] = limbWay[inputs.standing];
   const thick = Math.max(s.px(looks.limb * 2), 7);
   const stemAt: Point = [-dx * looks.cutToStem, -dy * looks.cutToStem];
   s.draw(limb({ from: s.at(...stemAt), to: s.at(dx * looks.limbDrawn, dy * looks.limbDrawn), fromWidth: thick * 1.1, toWidth: thick * 0.85, start: 'butt' }));

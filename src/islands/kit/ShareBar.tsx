@@ -16,11 +16,15 @@ const carried = ({ calculator, good, fields }: CalculatorState, fill: Readonly<R
   const pairs: [string, string][] = [];
   const names: Record<Got, string[]> = { judged: [], measured: [], exact: [] };
   for (const [theirs, ours] of Object.entries(fill)) {
-    const figure = good?.outcome.outputs[ours] as Quantity | null | undefined;
-    const value = ours in calculator.outputs ? (figure?.planOn ?? figure?.value) : good?.inputs[ours];
-    if (value === null || value === undefined) continue;
-    names[ours in calculator.outputs ? 'exact' : (fields[ours]?.got ?? 'judged')].push(theirs);
-    pairs.push([theirs, String(value)]);
+    const parts = ours.split('+');
+    const values = parts.map((part) => {
+      const figure = good?.outcome.outputs[part] as Quantity | null | undefined;
+      return part in calculator.outputs ? (figure?.planOn ?? figure?.value) : good?.inputs[part];
+    });
+    if (values.some((value) => value === null || value === undefined)) continue;
+    const worked = parts.some((part) => part in calculator.outputs);
+    names[worked ? 'exact' : (fields[ours]?.got ?? 'judged')].push(theirs);
+    pairs.push([theirs, values.length === 1 ? String(values[0]) : String((values as number[]).reduce((sum, value) => sum + value))]);
   }
   const got = (['measured', 'exact'] as const).filter((how) => names[how].length > 0).map((how) => [how, names[how].join('_')] as [string, string]);
   return [['v', '1'], ['got', 'judged'], ...got, ...pairs].map(([key, value]) => `${key}=${encodeURIComponent(value as string)}`).join('&');

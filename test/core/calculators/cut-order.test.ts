@@ -81,6 +81,20 @@ describe('outside and problems', () => {
   });
 });
 
+describe('steeper than this covers', () => {
+  const steep = (limbAngle: number, got: 'judged' | 'exact') => run({ limbAngle }, got);
+  it('as entered: outside', () => expect(steep(65, 'judged')).toMatchObject({ kind: 'outside', limit: 'top' }));
+  it.each([55, -55])('%d°, only the guess reaches there, where the weight bends it less: an answer, and it is said', (angle) => {
+    const outcome = steep(angle, 'judged') as Answer;
+    expect(outcome.kind).toBe('answer');
+    expect(outcome.findings.map((f) => f.id)).toContain('beyondGuess');
+    expect((steep(angle, 'exact') as Answer).findings.map((f) => f.id)).not.toContain('beyondGuess');
+    // Least where the limb lies flattest.
+    const flattest = (evaluate(cutOrder, { ...(outcome.outputs['readyAt'] as Quantity).planAt!, limbAngle: angle > 0 ? 45 : -45 }, 'exact') as Answer).outputs['readyAt'] as Quantity;
+    expect((outcome.outputs['readyAt'] as Quantity).planOn).toBeCloseTo(flattest.value, 6);
+  });
+});
+
 describe('properties', () => {
   it('every outcome is sound', () => {
     fc.assert(fc.property(anyInputs(cutOrder), anyGot, (given, got) => expectSound(evaluate(cutOrder, given, got))), { numRuns: 60 });

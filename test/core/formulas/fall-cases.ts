@@ -13,6 +13,8 @@ export type Compared = {
   beyond: number;
   /** The same beyond what is told of this one fall, in lengths. */
   beyondOwn: number;
+  /** It touches at a graze, slower than a metre a second into the ground: the engine's discs, a millimetre thick, meet it sooner. */
+  grazes: boolean;
 };
 
 export const compareFalls = (count: number, seed: number): Compared[] => {
@@ -32,6 +34,8 @@ export const compareFalls = (count: number, seed: number): Compared[] => {
     const release = place.start + (last.angle - place.start) * turn;
     const seen = simulate({ length: limb.length, centre: shape.centre, aboutButt: shape.aboutButt, ...place, release, kept });
     const touch = firstTouch(limb, flightFrom(limb, place, release, kept), place.slope);
+    const arm = (touch.end === 'butt' ? -shape.centre : 1 - shape.centre) * limb.length;
+    const [endX, endY] = [touch.vx + arm * touch.spin * Math.sin(touch.angle), touch.vy - arm * touch.spin * Math.cos(touch.angle)];
     const own = fallOf(limb, place, release, kept, 0, 0);
     const one = (value: number): [number, number] => [value, value];
     const found = landing({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape, span, low: 0, high: 0 }, false)!;
@@ -42,6 +46,7 @@ export const compareFalls = (count: number, seed: number): Compared[] => {
       hinge: Math.abs(seen.hingeTime - hingeTime(limb, place.start, release, 1)),
       flight: Math.abs(seen.flight - touch.time),
       flightTime: touch.time,
+      grazes: endX * Math.sin(place.slope) - endY * Math.cos(place.slope) < 1,
       sameEnd: seen.end === touch.end,
       beyondOwn: Math.max(Math.max(...seen.rest) - own.outward, -Math.min(...seen.rest) - own.inward) / limb.length,
       beyond: Math.max(Math.max(...seen.rest) - outward, -Math.min(...seen.rest) - inward),

@@ -1,10 +1,20 @@
 /** The outline of a landing: square beside, at the tip and at the stem side what the drop zone says; between, the same turned. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { landingReach, type Strip } from '#core/formulas/landing-outline.ts';
+import { landingOutline, landingReach, stripTo, type Strip } from '#core/formulas/landing-outline.ts';
 
 const strip: Strip = { outward: 4, inward: 3, half: 1.5, swing: 20 };
 const cos = (d: number) => Math.cos((d * Math.PI) / 180);
+
+describe('all round', () => {
+  it('is the same on either side, closed, and reaches square beside as far as is told', () => {
+    const around = landingOutline(stripTo(4, 3, 1.8, 20));
+    expect(around[0]![0]).toBeCloseTo(around.at(-1)![0], 9);
+    expect(around[30]![1]).toBeCloseTo(1.8, 9);
+    expect(around[30]![0]).toBeCloseTo(0, 9);
+    around.forEach(([x, y], k) => expect([x, -y]).toEqual([expect.closeTo(around[120 - k]![0], 9), expect.closeTo(around[120 - k]![1], 9)]));
+  });
+});
 
 describe('how far a landing reaches', () => {
   it('at the tip side and the stem side: to its ends, as far round as it swings', () => {
