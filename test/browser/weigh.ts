@@ -24,7 +24,9 @@ export const weigh = async (context: BrowserContext, address: string, path: stri
   const page = await context.newPage();
   const bodies: Promise<[string, number]>[] = [];
   page.on('response', (response) => bodies.push(response.body().then((body) => [new URL(response.url()).pathname, packed(body)])));
-  await page.goto(address, { waitUntil: 'networkidle' });
+  // A large page on a busy machine can be quiet for a while before it has asked for all it loads.
+  await page.goto(address, { waitUntil: 'load' });
+  await page.waitForLoadState('networkidle');
   const sizes = await Promise.all(bodies);
   return { path, total: sizes.reduce((sum, [, size]) => sum + size, 0), requests: sizes.map(([name, size]) => `${size} ${name}`) };
 };
