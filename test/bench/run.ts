@@ -7,6 +7,7 @@ import { findBrowser, LAUNCH_ARGUMENTS } from '../browser/find-browser.ts';
 import { budgetOf, hasBudget, weigh } from '../browser/weigh.ts';
 import { DIST, pagesOf } from '../site/built.ts';
 import { buildCost } from './build.ts';
+import { manyCards } from './cards.ts';
 import { ALLOWED, drag } from './drag.ts';
 import { readingLevels } from './reading-level.ts';
 import { evaluationCost, manyFalls } from './falls.ts';
@@ -30,6 +31,11 @@ for (const { path } of pagesOf(DIST).filter((page) => hasBudget(page.path))) {
   say(path, kilobytes(total), `${kilobytes(budgetOf(path))} at most`, total <= budgetOf(path));
   await context.close();
 }
+console.log('\nPocket cards by chance');
+const cards = 200;
+const { faults, refused } = await manyCards(browser, site.address, cards);
+say(`of ${cards} cards, drawn badly ${faults[0] ?? ''}`, String(faults.length), 'none', faults.length === 0);
+say('of them refused with words, as over-full', String(refused), 'some, not all', refused > 0 && refused < cards);
 await site.close();
 const edition = packedSum(DIST, filesUnder(DIST));
 say('the whole edition, kept on the device', kilobytes(edition), '2000.0 KB at most', edition < 2_000_000);

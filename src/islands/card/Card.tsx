@@ -14,6 +14,7 @@ import { Rested } from '../kit/Kept.tsx';
 import type { IslandWords } from '../kit/words.ts';
 import { Choose } from './Choose.tsx';
 import { blocksOf, footOf } from './copy.ts';
+import { day, later } from './dates.ts';
 import { Output } from './Output.tsx';
 import { Preview, Sheets } from './Pages.tsx';
 import { useCard } from './useCard.ts';
@@ -21,13 +22,6 @@ import { useCard } from './useCard.ts';
 type Props = { inputs: IslandWords['inputs']; base: string };
 
 const months = { quarter: 3, half: 6, year: 12 } as const satisfies { [C in CardInputs['check']]: number };
-const day = (date: Date): string => new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' }).format(date);
-/** So many months on; the last day of a month where it has no such day. */
-export const later = (date: Date, by: number): Date => {
-  const on = new Date(date.getFullYear(), date.getMonth() + by, date.getDate());
-  return on.getDate() === date.getDate() ? on : new Date(date.getFullYear(), date.getMonth() + by + 1, 0);
-};
-
 const sheetWords = { ruler: { metric: words.sheetWords.metric, imperial: words.sheetWords.imperial }, ...words.sheetWords };
 const generalWords: { readonly [problem: string]: string } = {
   newerLink: words.problems.newerLink, badLink: words.problems.badLink, unknownBlock: words.problems.unknownBlock,
@@ -91,7 +85,7 @@ export default function Card({ inputs, base }: Props) {
           <p class="soft">{frame.statement}</p>
         </div>
       </div>
-      {made && ready && <Rested><Sheets pages={made.pages} shape={made.shape} /></Rested>}
+      {made && ready && <Rested><h2 class="card-screen">{words.sheet}</h2><Sheets pages={made.pages} shape={made.shape} /></Rested>}
       {!ready && <p class="card-none">{words.trouble}</p>}
     </>
   );

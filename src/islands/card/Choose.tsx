@@ -41,10 +41,8 @@ export const Choose = ({ state, speaker }: Props) => {
   const offers = kept !== null && callNames.some((name) => fromSite(kept[name]) !== '' && fromSite(kept[name]) !== state.calls[name]);
   return (
     <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-      <fieldset class="card-blocks">
-        <legend><h2>{words.choose}</h2></legend>
-        {blockIds.map((id) => <Block key={id} state={state} id={id} />)}
-      </fieldset>
+      <h2 id="card-choose">{words.choose}</h2>
+      <div class="card-blocks" role="group" aria-labelledby="card-choose">{blockIds.map((id) => <Block key={id} state={state} id={id} />)}</div>
       <h2>{words.shape}</h2>
       <div class="card-fields">{shapeInputs.map((name) => <Field key={name} speaker={speaker} state={state} name={name} />)}</div>
       <h2>{words.figures}</h2>

@@ -57,7 +57,6 @@ export const Output = ({ sides, pages, ready, address }: Props) => {
         ))}
         <button type="button" onClick={() => void copy()}>{words.copy}</button>
       </p>
-      <p class="soft">{words.pictureHint}</p>
       <p role="status">{said || null}</p>
     </>
   );

@@ -21,7 +21,7 @@ export const Preview = ({ sides, quiet }: { sides: readonly Side[]; quiet: boole
           </label>
         ))}
       </fieldset>
-      <div class={`card-sides${fitted ? ' fitted' : ''}${quiet ? ' quiet' : ''}`} tabIndex={0} role="group" aria-label={words.preview}>
+      <div class={`card-sides${fitted ? ' fitted' : ''}${quiet ? ' quiet' : ''}`} tabIndex={0} role="group" aria-label={words.preview} data-pagefind-ignore="all">
         {sides.map((side, k) => <Svg key={k} page={side} label={sideName(k)} />)}
       </div>
       <p class="soft">{words.scale}</p>

@@ -22,7 +22,7 @@ const isMark = (known: string): known is Mark => known in words.marks;
 const hardSpace = '\u00a0';
 const markRun = (known: Mark): Run => ({ text: `${hardSpace}(${words.marks[known].mark})`, as: 'mark' });
 const figureRuns = ({ text, known, given }: Figure): Run[] => [
-  { text: (shares as Record<string, string>)[text] ?? text, as: given ? 'strong' : 'figure' },
+  { text: ((shares as Record<string, string>)[text] ?? text).replaceAll(' ', hardSpace), as: given ? 'strong' : 'figure' },
   ...(isMark(known) ? [markRun(known)] : []),
 ];
 

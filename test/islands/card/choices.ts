@@ -15,7 +15,7 @@ export const anyChoices = (random: () => number, fixed: { blocks?: readonly Bloc
   const magnitude = inputs.magnitude as number;
   const own = random() < 0.3;
   const size = fixed.inputs?.size ?? inputs.size;
-  const shuffled = blockIds.filter(() => random() < 0.55);
+  const shuffled = blockIds.filter(() => random() < 0.4);
   return {
     blocks: fixed.blocks ?? (size === 'id1' ? shuffled.slice(0, 2) : shuffled.length === 0 ? ['lines'] : shuffled),
     inputs: {
