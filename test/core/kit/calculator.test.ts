@@ -17,6 +17,7 @@ describe('answer', () => {
   it.each([Number.NaN, Infinity, -Infinity])('refuses %f wherever it stands', (bad) => {
     expect(() => answer({ a: bad })).toThrow('output: "a" is not finite');
     expect(() => answer({ a: 1 }, [{ id: 'x', values: { b: bad } }])).toThrow('finding "x": "b" is not finite');
+    expect(() => answer({ a: 1 }, [{ id: 'x', values: { list: [1, bad] } }])).toThrow('finding "x": "list" is not finite');
     expect(() => answer({ a: 1 }, [], [{ id: 's', values: { c: bad }, result: { name: 'a', value: 1 } }])).toThrow('step "s": "c" is not finite');
     expect(() => answer({ a: 1 }, [], [{ id: 's', values: {}, result: { name: 'a', value: bad } }])).toThrow('step "s": "a" is not finite');
   });
