@@ -70,7 +70,8 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
       ref={itself}
       class={`mark-handle ${handle.way}`}
       role="slider"
-      tabIndex={0}
+      // As SVG spells it: made in the browser, `tabIndex` would be an attribute that means nothing.
+      tabindex={0}
       aria-label={handle.label}
       aria-orientation={handle.way === 'up' ? 'vertical' : 'horizontal'}
       aria-valuemin={min}

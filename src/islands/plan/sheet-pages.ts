@@ -120,7 +120,7 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
     const first = room * 0.31;
     const column = (room - first) / heads.length;
     for (const [label, ...cells] of [[words.sheet.limb, ...heads], ...rows.map((row) => [row.label, ...row.cells.map((cell) => cell?.[system] ?? words.answer.none)])]) {
-      const texts = [set(label as string, first - 2, 10), ...cells.map((cell) => set(cell, column - 1, 10.5, true))];
+      const texts = [set(label as string, first - 2, 11), ...cells.map((cell) => set(cell, column - 1, 12, true))];
       const high = Math.max(...texts.map((text) => text.height)) + 0.5;
       put(high, (top) => [...texts.flatMap((text, i) => at(text, margin + (i === 0 ? 0 : first + (i - 1) * column), top)), rule([margin, top + high - 0.2], [width - margin, top + high - 0.2], 0.1, of)]);
     }
