@@ -52,8 +52,21 @@ export const onWaiting = (found: ServiceWorkerRegistration, hear: (waiting: Serv
 /** How long an island may take to write what was entered last into the address. */
 const SETTLE = 300;
 
-/** Lets the edition that waits take over; every open page of the handbook then opens itself again. */
-export const take = (waiting: ServiceWorker): void => waiting.postMessage({ type: 'take' } satisfies ToWorker);
+/** What a press of a button sets off to be fetched is here by then. */
+const FETCHED = 700;
+/** A change of edition that takes longer than this is held up. */
+const HELD_UP = 4000;
+
+/**
+ * Lets the edition that waits take over; every open page of the handbook then opens itself again. Chromium may put the
+ * change off for minutes where the old worker has a file to answer for at that moment: opening the page again ends that.
+ */
+export const take = (waiting: ServiceWorker): void => {
+  setTimeout(() => waiting.postMessage({ type: 'take' } satisfies ToWorker), FETCHED);
+  setTimeout(() => {
+    if (waiting.state === 'installed') location.reload();
+  }, FETCHED + HELD_UP);
+};
 
 /** Opens the page again, with its address as it then is, once another edition has taken over. */
 export const reopenOnTake = (): void => {
