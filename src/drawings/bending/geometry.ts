@@ -25,17 +25,17 @@ const panels = (at: (x: number, y: number) => Point, px: (length: number) => num
   { name: 'held', limb: { from: at(0.4, 2.8), to: at(9.6, 2.8), bow: -px(0.25) } },
 ];
 
-/** Another limb, seen end on. */
-const otherLimb = (s: Sketch, centre: Point, radius: number) =>
-  s.draw({ mark: 'section', d: circle(centre, radius) }, { mark: 'bark', d: section(centre, radius) });
+/** Other limbs, seen end on. */
+const otherLimbs = (s: Sketch, centres: readonly Point[], radius: number) =>
+  s.draw({ mark: 'section', d: centres.map((c) => circle(c, radius)).join('') }, { mark: 'bark', d: centres.map((c) => section(c, radius)).join('') });
 
 const supports = (s: Sketch, panel: Panel, l: Limb, at: (x: number, y: number) => Point, px: (length: number) => number) => {
   const radius = px(0.52);
-  const over = (t: number, side: 1 | -1) => otherLimb(s, add(onLimb(l, t), [0, -side * (onHalf(l, t) + radius)]), radius);
+  const over = (t: number, side: 1 | -1): Point => add(onLimb(l, t), [0, -side * (onHalf(l, t) + radius)]);
   if (panel.name === 'free' || panel.name === 'resting') s.draw(stem(at(0.9, 0.35), at(0, 4.9)[1], px(1.25)));
   if (panel.name === 'resting') s.draw(ground(at(0, 0.35), at(10, 0.35)));
-  if (panel.name === 'hung') holds.hung.supports.forEach((t) => over(t, -1));
-  if (panel.name === 'held') holds.held.supports.forEach((t) => [1, -1].forEach((side) => over(t, side as 1 | -1)));
+  if (panel.name === 'hung') otherLimbs(s, holds.hung.supports.map((t) => over(t, -1)), radius);
+  if (panel.name === 'held') otherLimbs(s, holds.held.supports.flatMap((t) => [over(t, 1), over(t, -1)]), radius);
 };
 const onHalf = (l: Limb, t: number) => (l.fromWidth + (l.toWidth - l.fromWidth) * t) / 2;
 
@@ -44,14 +44,12 @@ const drawPanel = (s: Sketch, panel: Panel, at: (x: number, y: number) => Point,
   s.draw(limb(l));
   supports(s, panel, l, at, px);
   const { stretches, cutAt } = holds[panel.name];
-  for (const { from, to, squeezed } of stretches) {
-    const strip = (sign: number) => {
-      const ts = [0, 0.25, 0.5, 0.75, 1].map((k) => from + (to - from) * k);
-      return polygon([...ts.map((t) => onLimb(l, t, sign * 0.96)), ...ts.toReversed().map((t) => onLimb(l, t, sign * 0.2))]);
-    };
-    const sign = squeezed === 'upper' ? 1 : -1;
-    s.draw({ mark: 'squeezed', d: strip(sign) }, { mark: 'pulled', d: strip(-sign) });
-  }
+  const strips = (way: 1 | -1) => stretches.map(({ from, to, squeezed }) => {
+    const side = way * (squeezed === 'upper' ? 1 : -1);
+    const ts = (to - from > 0.4 ? [0, 0.25, 0.5, 0.75, 1] : [0, 0.5, 1]).map((k) => from + (to - from) * k);
+    return polygon([...ts.map((t) => onLimb(l, t, side * 0.96)), ...ts.toReversed().map((t) => onLimb(l, t, side * 0.2))]);
+  }).join('');
+  s.draw({ mark: 'squeezed', d: strips(1) }, { mark: 'pulled', d: strips(-1) });
   const here = stretches.find((x) => x.from <= cutAt && cutAt <= x.to)!;
   const first = here.squeezed === 'upper' ? 1 : -1;
   const unsure = panel.name === 'resting';
