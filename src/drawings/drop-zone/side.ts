@@ -26,7 +26,7 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   const right = Math.max(scene.outward, inputs.limbLength) + 0.4;
   const start = scene.poses.inward[0];
   const top = Math.max(inputs.cutHeight, start?.tip[1] ?? 0) + 0.7;
-  const s = sketch({ left, right, bottom: Math.min(onGround(left), onGround(right), 0), top }, box, inset(8, { bottom: 46, top: 12 }), held);
+  const s = sketch({ left, right, bottom: Math.min(onGround(left), onGround(right), 0), top }, box, inset(8, { bottom: 48, top: 12 }), held);
   const text = (name: string, figures = {}) => say(word(labels, name), figures);
   const at = (p: readonly [number, number]): Point => s.at(p[0], p[1]);
   const strip = (from: number, to: number): string => {
@@ -49,7 +49,9 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   for (const way of ['outward', 'inward'] as const) {
     const poses = scene.poses[way];
     s.draw({ mark: 'guide', d: polyline(poses.slice(0, -1).map((p) => at(p.tip))) });
-    s.draw({ mark: 'ghost', d: poses.filter((_, i) => i === scene.letsGo || i === scene.letsGo + 3 || i >= scene.touches).map((p) => segment(at(p.butt), at(p.tip))).join('') });
+    // On the hinge at several angles, where it lets go, halfway down, at the touch and lying.
+    const drawn = (i: number): boolean => (i <= scene.letsGo ? i % 2 === 0 : i === scene.letsGo + 3 || i >= scene.touches);
+    s.draw({ mark: 'ghost', d: poses.filter((_, i) => drawn(i)).map((p) => segment(at(p.butt), at(p.tip))).join('') });
   }
   const shown = moment ? scene.poses[moment.way][moment.at] : start;
   // What is left on the stem, then the limb itself.
@@ -59,7 +61,9 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   if (worst && scene.poses.inward.length > scene.letsGo + 2) {
     const next = scene.poses.inward[scene.letsGo + 1]!;
     const middle = (p: Pose): Point => at([(p.butt[0] + p.tip[0]) / 2, (p.butt[1] + p.tip[1]) / 2]);
-    s.draw(arrow(middle(worst), middle(next)));
+    s.draw(arrow(middle(worst), middle(next)), { mark: 'edgeline', d: segment(at(worst.butt), at(worst.tip)) });
+    const letGo = said('deg', (Math.atan2(worst.tip[1] - worst.butt[1], worst.tip[0] - worst.butt[0]) * 180) / Math.PI);
+    s.asks.push({ text: text('worst', { letGo }), at: at(worst.tip), places: ['right', 'below-right', 'above-right', 'below'], gap: 5, wrap: 16 });
   }
   const low = Math.max(s.at(0, Math.min(onGround(left), onGround(right), 0))[1]) + 22;
   const plumb = s.at(0, 0);
@@ -68,8 +72,8 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   s.draw(out.shapes, back.shapes, { mark: 'guide', d: segment(s.at(0, inputs.cutHeight), [plumb[0], low + 4]) });
   s.keepOff.push(...along(at([0, inputs.cutHeight]), at(start?.tip ?? [0, 0]), thick), ...along([s.at(-scene.inward, 0)[0], low], [s.at(scene.outward, 0)[0], low]));
   s.asks.push(
-    { text: text('outward', { outward: said('m', scene.outward, 'up') }), at: out.middle, places: ['below', 'above'], gap: 3, strong: true, leader: false, wrap: 18 },
-    { text: text('inward', { inward: said('m', scene.inward, 'up') }), at: back.middle, places: ['below', 'above'], gap: 3, strong: true, leader: false, wrap: 18 },
+    { text: text('outward', { outward: said('m', scene.outward, 'up') }), at: out.middle, places: ['below', 'above'], gap: 6, strong: true, leader: false, wrap: 24 },
+    { text: text('inward', { inward: said('m', scene.inward, 'up') }), at: back.middle, places: ['below', 'above'], gap: 6, strong: true, leader: false, wrap: 24 },
     { text: said('m', inputs.cutHeight), at: s.at(0, inputs.cutHeight * 0.5), places: ['right', 'left'], gap: 4, leader: false },
   );
   const cut = at([0, inputs.cutHeight]);
