@@ -43,6 +43,14 @@ describe('Gaps from right triangles', () => {
     expect(value({ ...between, lineRuns: 'aslant' }, 'reachGap')).toBeCloseTo(4, 9);
     expect(value({ ...between, lineRuns: 'aslant', poleAngle: 90 }, 'workingGap')).toBeCloseTo(4, 9);
   });
+  // Feet 3 m back, hands 2 m up, 4 m of pole and bar: seen at some bearing, the highest of it stands 4 m under the line.
+  it.each([
+    ['up, the tip short of plumb: at plumb as high as the tip', 60, -0.5, 2 + 4 * Math.sin(Math.PI / 3)],
+    ['down, the tip short of plumb: at plumb as high as the hands', -60, -0.5, 2],
+    ['up, the tip past plumb: as high as the tip', 30, 0.2, 4],
+    ['down, the tip past plumb: on your side as high as the hands', -30, -1, 2],
+  ])('aslant, the pole held %s', (_, poleAngle, lineOffset, top) =>
+    expect(value({ ...plain, lineRuns: 'aslant', poleAngle, lineOffset, lineHeight: top + 4 }, 'workingGap')).toBeCloseTo(4, 9));
   it('a level limb of 1 m under a line 3 m higher: the height between, and less what the parent springs up', () => {
     expect(value({ ...plain, lineHeight: 7, lineOffset: 0 }, 'limbGap')).toBeCloseTo(3, 9);
     expect(value({ ...plain, springUp: 0.8, lineHeight: 7, lineOffset: 0 }, 'limbGap')).toBeCloseTo(2.2, 9);
