@@ -46,7 +46,7 @@ const mending: { readonly [finding: string]: readonly string[] } = {
   'cutOrder.bothSwing': ['worker'], 'cutOrder.undercutDeep': ['undercut'], 'cutOrder.undercutShallow': ['undercut'],
   'approachDistance.unknownVoltage': ['voltage'], 'approachDistance.ownSmaller': ['ownDistance'], 'approachDistance.noSet': ['ruleSet'],
   'approachDistance.guessedVoltage': ['toldBy'], 'approachDistance.unseen': ['ruleSet'], 'approachDistance.aboveInside': ['lineHeight'],
-  'approachDistance.movementOnTop': ['movement'], 'approachDistance.spotter': ['watcher'],
+  'approachDistance.movementOnTop': ['movement'], 'approachDistance.spotter': ['watcher'], 'approachDistance.noPlatform': ['workingFrom'],
   'lineClearance.tooNear': ['lineOffset', 'worker', 'poleLongest'], 'lineClearance.over': ['lineOffset', 'worker'], 'lineClearance.heldNear': ['worker', 'poleLongest'],
   'lineClearance.limbNear': ['lineOffset', 'limbLength'], 'lineClearance.notIfYouStumble': ['worker', 'poleLongest'], 'lineClearance.parentSprings': ['springUp'],
   'lineClearance.noMovement': ['movement'], 'lineClearance.askFirst': ['lineOffset'],

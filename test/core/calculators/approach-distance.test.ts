@@ -144,6 +144,14 @@ describe('The strict side wins', () => {
   });
 });
 
+describe('A rule that does not name platforms', () => {
+  it('says so from a platform alone', () => {
+    expect(findings({ ruleSet: 'au-wa', voltage: 33, workingFrom: 'platform' })).toContain('noPlatform');
+    expect(findings({ ruleSet: 'au-wa', voltage: 33, workingFrom: 'ground' })).not.toContain('noPlatform');
+    for (const ruleSet of ['au-sa', 'ca-bc', 'de', 'us-1910-333']) expect(findings({ ruleSet, voltage: 33, workingFrom: 'platform' })).not.toContain('noPlatform');
+  });
+});
+
 describe('The operator’s own figure', () => {
   it('smaller than the set’s: a stop, and the set’s figure stays', () => {
     expect(figure({ ruleSet: 'au-sa', voltage: 33, ownDistance: 1 })).toBe(3);
