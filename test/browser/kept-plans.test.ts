@@ -3,8 +3,10 @@ import { readFileSync, rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterEach, describe } from 'vitest';
 import words from '#content/interface.json';
+import planWords from '#content/plan/words.json';
 import { DIST, editionIn } from '../site/built.ts';
 import { secondEdition } from '../site/second-edition.ts';
+import { readPdf } from './pdf.ts';
 import { expect, type Site, test, untilKept } from './harness.ts';
 
 const { plans, offline } = words;
@@ -187,6 +189,10 @@ describe('a browser that keeps nothing, or no more', () => {
     await expect.poll(() => titles(page)).toEqual(['Ash', 'Oak']);
     await press(page, `${plans.open}: Ash`);
     await expect.poll(() => field(page, 'name').inputValue()).toBe('Ash');
+    // A whole plan prints its sheet.
+    await press(page, planWords.demo);
+    await page.locator('.plan-sheet').waitFor({ state: 'attached' });
+    expect((await readPdf(await page.pdf({ format: 'A4' }))).text).toContain('Quince Row');
   });
 
   test('full: said; what was kept stays, what is entered now is kept once there is room', async ({ site, page }) => {

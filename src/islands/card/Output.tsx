@@ -4,17 +4,8 @@ import words from '#content/cards/card.json';
 import type { Side } from '#core/card/layout.ts';
 import type { Page } from '#core/card/sheets.ts';
 import { sideName } from './Pages.tsx';
+import { saveFile } from '../kit/save-file.ts';
 import { pngOf } from './png.ts';
-
-const save = (blob: Blob, name: string): void => {
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has begun to read it by then.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-};
 
 type Props = { sides: readonly Side[]; pages: readonly Page[]; ready: boolean; address: string };
 
@@ -25,7 +16,7 @@ export const Output = ({ sides, pages, ready, address }: Props) => {
     try {
       const { pdfOf } = await import('./pdf.ts');
       const bytes = await pdfOf(pages, words.title);
-      save(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), `${words.file}.pdf`);
+      saveFile(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), `${words.file}.pdf`);
       setSaid('');
     } catch {
       setSaid(words.pdfFailed);
@@ -33,7 +24,7 @@ export const Output = ({ sides, pages, ready, address }: Props) => {
   };
   const picture = async (k: number): Promise<void> => {
     const blob = await pngOf(sides[k] as Side);
-    if (blob) save(blob, `${words.file}-${k + 1}.png`);
+    if (blob) saveFile(blob, `${words.file}-${k + 1}.png`);
     else setSaid(words.pdfFailed);
   };
   const copy = async (): Promise<void> => {

@@ -4,21 +4,12 @@ import { site as frame } from '#content/interface.json';
 import planWords from '#content/drawings/plan.json';
 import { site } from '#device/site.ts';
 import { geometry } from '#drawings/plan/geometry.ts';
+import { saveFile } from '../kit/save-file.ts';
 import { planRows } from './figures.ts';
 import { sheetOf } from './sheet.ts';
 import type { Paper } from './sheet-pages.ts';
 import type { PlanState } from './usePlan.ts';
 import { fillIn, type PlanProps } from './words.ts';
-
-const save = (bytes: Uint8Array, name: string): void => {
-  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has begun to read it by then.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-};
 
 export const SavePdf = ({ props, state }: { props: PlanProps; state: PlanState }) => {
   const [said, setSaid] = useState('');
@@ -39,7 +30,7 @@ export const SavePdf = ({ props, state }: { props: PlanProps; state: PlanState }
         plan: planRows(props, work).map(({ label, text }) => ({ label, text: text[state.system] })),
         foot: `${frame.name}, ${document.querySelector('footer .edition-id')?.textContent ?? ''}`,
       }, paper);
-      save(await pdfOf(pages, plan.name), words.sheet.file);
+      saveFile(new Blob([(await pdfOf(pages, plan.name)) as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), words.sheet.file);
       setSaid(words.sheet.saved);
     } catch {
       setSaid(words.sheet.failed);

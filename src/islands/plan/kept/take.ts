@@ -2,7 +2,10 @@
 import type { Plan } from '#core/plan/facts.ts';
 import { longestFile, writePlansFile } from '#core/plan/file.ts';
 import { writePlanLink } from '#core/plan/link.ts';
+import { saveFile } from '../../kit/save-file.ts';
 import { fileName } from './entries.ts';
+
+const asJson = (text: string): Blob => new Blob([text], { type: 'application/json' });
 
 /** The reader's own day, as year-month-day. */
 const today = (): string => {
@@ -10,26 +13,17 @@ const today = (): string => {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
 };
 
-const save = (text: string, name: string): void => {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-};
-
 /** Writes plans to a file of the device; its name. */
 export const toFile = (plans: readonly Plan[]): string => {
   const name = fileName(plans, today());
-  save(writePlansFile(plans, document.querySelector('.edition-id')?.textContent ?? ''), name);
+  saveFile(asJson(writePlansFile(plans, document.querySelector('.edition-id')?.textContent ?? '')), name);
   return name;
 };
 
 /** What is kept and cannot be read, as it is. */
 export const rawToFile = (raw: unknown): string => {
   const name = fileName([], today());
-  save(JSON.stringify(raw, null, 1), name);
+  saveFile(asJson(JSON.stringify(raw, null, 1)), name);
   return name;
 };
 
