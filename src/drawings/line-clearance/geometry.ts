@@ -105,7 +105,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
     ground(s.at(Math.min(...xs) - 0.5, 0), s.at(Math.max(...xs) + 0.5, 0)),
     { mark: 'guide', d: segment(wire, s.at(set.lineOffset, 0)) },
   );
-  s.keepOff.push(around([wire], 9), around([[wire[0], s.at(0, 0)[1]]], 14));
+  s.keepOff.push(around([wire], 9), around([s.at(Math.min(...xs), 0), s.at(Math.max(...xs), 0)], 4));
   s.asks.push(
     { text: text('needed'), at: [wire[0], wire[1] - s.px(needed) * 0.55], places: ['on', 'above', 'right', 'left'], strong: true, leader: false, wrap: 14 },
     { text: text('line'), at: wire, places: ['right', 'left', 'below-right'], gap: 10, leader: false },
