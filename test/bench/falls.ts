@@ -17,6 +17,14 @@ export const evaluationCost = (): number => {
   return Math.max(...costs);
 };
 
+/** Processor time, ms, of a hundred thousand sines: how fast this machine is just now. */
+export const floorCost = (): number => {
+  let sum = 0;
+  const before = process.cpuUsage().user;
+  for (let k = 0; k < 1e6; k++) sum += Math.sin(k + sum);
+  return (process.cpuUsage().user - before) / 1e4;
+};
+
 /** The worst of 2,000: place of the first touch, share of the length; of those that graze the ground; how many lie beyond the envelope. */
 export const manyFalls = (): { place: number; grazing: number; beyond: number; count: number } => {
   const falls = compareFalls(2000, 41);

@@ -23,8 +23,10 @@ export type Node = {
 };
 /** Releases from one angle up to another, and the most spin that any of them has. */
 export type Column = { from: number; to: number; cosMost: number; spin: number };
-/** Between two θ of a column; `turned`: since the release, least and most. */
+/** Between two θ of a column; `turned`: since the release, least and most. The walk uses the same objects again and again: look, do not keep. */
 export type Cell = { column: Column; above: Node; below: Node; turnedLeast: number; turnedMost: number };
+
+const blank = (): Node => ({ angle: 0, cos: 0, sin: 0, left: 0, right: 0, tall: 0, low: 0, drop: 0, buttLeast: 0, buttMost: 0, tipLeast: 0, tipMost: 0 });
 
 export const step = Math.PI / 36;
 const around = 72;
@@ -45,10 +47,15 @@ export const eachCell = ({ height: [lowest, highest], start, slope, span, shape 
   const groundLeast = (x1: number, x2: number): number => Math.min(x1 * t1, x1 * t2, x2 * t1, x2 * t2);
   const groundMost = (x1: number, x2: number): number => Math.max(x1 * t1, x1 * t2, x2 * t1, x2 * t2);
 
+  let [above, below, tried] = [blank(), blank(), blank()];
+  const cell: Cell = { column: { from: 0, to: 0, cosMost: 0, spin: 0 }, above, below, turnedLeast: 0, turnedMost: 0 };
   const walk = (column: Column): void => {
     const { from, to, spin } = column;
-    const [cosFrom, sinFrom, cosTo, sinTo] = [Math.cos(from), Math.sin(from), Math.cos(to), Math.sin(to)];
-    const nodeAt = (angle: number, cos: number, sin: number): Node => {
+    const cosFrom = Math.cos(from);
+    const sinFrom = Math.sin(from);
+    const cosTo = Math.cos(to);
+    const sinTo = Math.sin(to);
+    const place = (node: Node, angle: number, cos: number, sin: number): void => {
       // Who has turned on to here was let go no lower than here.
       const whole = angle <= from;
       const turned = to - angle;
@@ -62,32 +69,44 @@ export const eachCell = ({ height: [lowest, highest], start, slope, span, shape 
       const tip = (1 - c) * cos;
       const underButt = groundLeast(left + butt, right + butt);
       const underTip = groundLeast(left + tip, right + tip);
-      return {
-        angle, cos, sin, left, right, tall, low: Math.max(underButt + c * sin, underTip - (1 - c) * sin), drop: Math.min(drop1, drop2),
-        buttLeast: least - c * sin - groundMost(left + butt, right + butt), buttMost: tall - c * sin - underButt,
-        tipLeast: least + (1 - c) * sin - groundMost(left + tip, right + tip), tipMost: tall + (1 - c) * sin - underTip,
-      };
+      node.angle = angle;
+      node.cos = cos;
+      node.sin = sin;
+      node.left = left;
+      node.right = right;
+      node.tall = tall;
+      node.low = Math.max(underButt + c * sin, underTip - (1 - c) * sin);
+      node.drop = Math.min(drop1, drop2);
+      node.buttLeast = least - c * sin - groundMost(left + butt, right + butt);
+      node.buttMost = tall - c * sin - underButt;
+      node.tipLeast = least + (1 - c) * sin - groundMost(left + tip, right + tip);
+      node.tipMost = tall + (1 - c) * sin - underTip;
     };
     /** How high over the ground the lower end still may be; under nothing it has touched, wherever in the column it was let go. */
     const over = (node: Node): number => Math.min(node.buttMost, node.tipMost) - ((from - node.angle) / spin) ** 2 / 2;
-    let above = nodeAt(to, cosTo, sinTo);
+    cell.column = column;
+    place(above, to, cosTo, sinTo);
     for (let k = Math.ceil(to / step) - 1; ; k--) {
       const turn = onTurn(k);
-      let below = nodeAt(k * step, cosOf[turn]!, sinOf[turn]!);
+      place(below, k * step, cosOf[turn]!, sinOf[turn]!);
       const last = below.angle <= from && over(below) <= 0;
       if (last) {
         // Where between the two it touches: any place that it cannot pass will do.
-        let [a, b] = [Math.min(from, above.angle), below.angle];
+        let a = Math.min(from, above.angle);
         for (let i = 0; i < 6; i++) {
-          const angle = (a + b) / 2;
-          const node = nodeAt(angle, Math.cos(angle), Math.sin(angle));
-          if (over(node) > 0) a = angle;
-          else [b, below] = [angle, node];
+          const angle = (a + below.angle) / 2;
+          place(tried, angle, Math.cos(angle), Math.sin(angle));
+          if (over(tried) > 0) a = angle;
+          else [below, tried] = [tried, below];
         }
       }
-      visit({ column, above, below, turnedLeast: Math.max(0, from - above.angle), turnedMost: to - below.angle });
+      cell.above = above;
+      cell.below = below;
+      cell.turnedLeast = Math.max(0, from - above.angle);
+      cell.turnedMost = to - below.angle;
+      visit(cell);
       if (last) return;
-      above = below;
+      [above, below] = [below, above];
     }
   };
 

@@ -102,7 +102,9 @@ export const landing = (box: Box, passing = true): Landing | null => {
 /** A step of less than this share of the length is none. */
 const fine = 0.004;
 const most = 14;
-const leaps = 2;
+const leaps = 1;
+const far = 1.3;
+const near = 1.06;
 /**
  * The longest piece that, like every shorter one, lands within `room` (m) on one side; at least its own length counts.
  * From a length that does, the next: no piece between the two reaches further than its length times the edge found for
@@ -117,16 +119,20 @@ export const longestWithin = (box: Box, figure: 'outward' | 'inward', room: numb
   const limit = Math.min(room, clear * (1 - 1e-9));
   let length = least;
   let at: Worst | null = null;
+  // How far ahead it looks: to the end at first, then as far as is worth while.
+  let ahead = Infinity;
   for (let k = 0; k < most && length < limit; k++) {
-    const next = k < leaps ? limit : Math.min(limit, length * 1.1);
+    const next = Math.min(limit, length * ahead);
     const edges = touching({ height: [cutHeight[0] / next, cutHeight[1] / length], start, slope, span, shape }, null, figure)!;
     const kick = kicks(box, length, next);
     const kicked = kick !== null && kick[figure].value > edges[figure].value;
     const edge = kicked ? kick[figure] : edges[figure];
     const allowed = Math.min(next, room / Math.max(1, edge.value));
     if (allowed >= length) at = worstOf(box, figure, edge, length, 1, kicked);
-    // Over the long stretches of the first steps little may be told; then it ends where it gains nothing more.
-    if (k >= leaps && allowed < length * (1 + fine)) break;
+    // Over a long stretch little may be told; over a short one it ends where it gains nothing more.
+    const gained = allowed / length - 1;
+    if (ahead === near && gained < fine) break;
+    ahead = k < leaps || gained > 0.05 ? far : near;
     length = Math.max(length, allowed);
   }
   // It is the ground that ends it: lowest, drooping most, the ground at its steepest.

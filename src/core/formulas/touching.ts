@@ -87,8 +87,8 @@ export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inw
     const leverLeast = inertia - c * own * (isButt ? cosLeast : cosMost);
     const leverMost = inertia - c * own * (isButt ? cosMost : cosLeast);
     // How fast the limb turns over its end towards the stem side, then the other way.
-    const [pull1, pull2] = [own * above.cos, own * below.cos];
-    const [pullMost, pullLeast] = [Math.max(pull1, pull2) + between, Math.min(pull1, pull2) - between];
+    const pullMost = Math.max(own * above.cos, own * below.cos) + between;
+    const pullLeast = Math.min(own * above.cos, own * below.cos) - between;
     // Pull × time and lever × turned ÷ time: whatever their signs, most at one of the ends of the time.
     const shortSlow = short > 0 ? turnedLeast / short : column.spin;
     const longFast = Math.min(column.spin, turnedMost / long);
@@ -108,7 +108,8 @@ export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inw
     for (let k = 0; k < 2; k++) {
       const node = k === 0 ? above : below;
       const release = Math.max(column.from, node.angle);
-      const [left, right] = [node.left + own * node.cos, node.right + own * node.cos];
+      const left = node.left + own * node.cos;
+      const right = node.right + own * node.cos;
       // The lean towards the stem side.
       const raw = node.angle + (isButt ? -Math.PI / 2 : Math.PI / 2);
       const lean = raw - turn * Math.floor((raw + Math.PI) / turn);
