@@ -4,6 +4,8 @@
  * paint after the page has changed.
  */
 import type { Browser, Locator, Page } from 'playwright-core';
+import planLabels from '#content/drawings/plan.json' with { type: 'json' };
+import plan from '#content/plan/words.json' with { type: 'json' };
 import { serve } from '../../src/build/serve.ts';
 import { DIST } from '../site/built.ts';
 
@@ -83,6 +85,13 @@ export const drag = async (browser: Browser): Promise<Drag> => {
       const times = await measure(page, handle);
       handles.push({ name, share: within(times), median: reached(times, 0.5), moves: times.length });
     }
+    // Three limbs, the worker of the first turned about its cut.
+    await page.goto(`${site.address}plan/`, { waitUntil: 'networkidle' });
+    await page.mouse.move(9, 9);
+    await page.getByRole('button', { name: plan.demo }).click();
+    await page.locator('.plan-sheet').waitFor();
+    const turned = await measure(page, page.getByRole('slider', { name: planLabels.labels.moveWorker }));
+    handles.push({ name: `${plan.title}: ${planLabels.labels.moveWorker}`, share: within(turned), median: reached(turned, 0.5), moves: turned.length });
     return { floor, middle: reached(bare, 0.5), handles };
   } finally {
     await site.close();

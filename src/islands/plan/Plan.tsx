@@ -10,7 +10,7 @@ import { useKept } from './kept/useKept.ts';
 import { Picture } from './Picture.tsx';
 import { SavePdf } from './SavePdf.tsx';
 import { Sheet } from './Sheet.tsx';
-import { Traffic } from './Traffic.tsx';
+import { Traffic, Worst } from './Traffic.tsx';
 import { usePlan } from './usePlan.ts';
 import { calledHere, fillIn, type PlanProps } from './words.ts';
 
@@ -36,13 +36,14 @@ export default function Plan(props: PlanProps) {
         <div class="calculator">
           <div class="result">
             {good && <Picture props={props} state={state} good={good} />}
+            {good && <Worst props={props} state={state} />}
             {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
           </div>
           <div class="work">
             <Facts props={props} state={state} />
           </div>
         </div>
-        <section>
+        <section id="answer">
           <h2>{words.parts.answer}</h2>
           <Traffic props={props} state={state} />
           <p class="soft">{frame.statement}</p>

@@ -79,3 +79,18 @@ export const Traffic = ({ props, state }: { props: PlanProps; state: PlanState }
     </div>
   );
 };
+
+/** Beside the picture: the worst there is, and how many more. */
+export const Worst = ({ props, state }: { props: PlanProps; state: PlanState }) => {
+  const [first, ...rest] = state.findings.filter(({ level }) => level !== 'note');
+  if (!first) return null;
+  const more = rest.length;
+  return (
+    <p class={`worst ${first.level}`}>
+      <span class="finding-word">{levels[first.level]}</span>
+      {first.limb !== null && <span class="limb-word">{`${fillIn(props.words.traffic.limb, { number: first.limb + 1 })}: `}</span>}
+      <Words props={props} finding={first} />
+      {more > 0 && <a href="#answer">{fillIn(props.words.traffic.more, { count: more })}</a>}
+    </p>
+  );
+};
