@@ -4,6 +4,7 @@ import type { ChoiceInput, QuantityInput } from '#core/kit/calculator.ts';
 import {
   limbBearings, limbChoices, limbFacts, mostLimbs, type SharedBearing, sharedChoices, type SharedFact, sharedFacts, siteTexts,
 } from '#core/plan/names.ts';
+import { Kept } from '../kit/Kept.tsx';
 import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
 import type { PlanState } from './usePlan.ts';
 import { fillIn, type PlanProps } from './words.ts';
@@ -15,21 +16,42 @@ const gear: readonly SharedFact[] = ['poleShortest', 'poleLongest', 'barLength',
 const platform: readonly SharedFact[] = ['platformHeight', 'boomReach'];
 const usual: readonly SharedFact[] = ['margin', 'swing', 'offSquare', 'barMargin', 'undercut', 'strength', 'springUp', 'handHeight', 'barTip', 'stumble'];
 
-const Shared = ({ props, state, name }: Part & { name: SharedFact }) => (
-  <FigureField
-    props={props} name={name} id={`plan-${name}`} input={sharedFacts[name] as QuantityInput} fact={state.plan.facts[name]} system={state.system}
-    problem={state.problems.find(({ at }) => at === `facts.${name}`)} onFact={(fact) => state.setFact(name, fact)}
-  />
-);
-const SharedChoice = ({ props, state, name }: Part & { name: keyof typeof sharedChoices }) => (
-  <ChoiceField
-    id={`plan-${name}`} label={props.words.choices[name]} input={sharedChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
-    chosen={state.plan.choices[name]} onChoose={(option) => state.setChoice(name, option)}
-  />
-);
-const SharedBearing = ({ props, state, name }: Part & { name: SharedBearing }) => (
-  <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={state.plan.bearings[name]} onTurn={(to) => state.setBearing(name, to)} />
-);
+// A field is drawn again only when it is its own figure that has changed: a bearing that is dragged changes one.
+const Shared = ({ props, state, name }: Part & { name: SharedFact }) => {
+  const fact = state.plan.facts[name];
+  const problem = state.problems.find(({ at }) => at === `facts.${name}`);
+  return (
+    <Kept on={[fact, problem?.problem, state.system]}>
+      {() => (
+        <FigureField
+          props={props} name={name} id={`plan-${name}`} input={sharedFacts[name] as QuantityInput} fact={fact} system={state.system}
+          problem={problem} onFact={(next) => state.setFact(name, next)}
+        />
+      )}
+    </Kept>
+  );
+};
+const SharedChoice = ({ props, state, name }: Part & { name: keyof typeof sharedChoices }) => {
+  const chosen = state.plan.choices[name];
+  return (
+    <Kept on={[chosen]}>
+      {() => (
+        <ChoiceField
+          id={`plan-${name}`} label={props.words.choices[name]} input={sharedChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
+          chosen={chosen} onChoose={(option) => state.setChoice(name, option)}
+        />
+      )}
+    </Kept>
+  );
+};
+const SharedBearing = ({ props, state, name }: Part & { name: SharedBearing }) => {
+  const bearing = state.plan.bearings[name];
+  return (
+    <Kept on={[bearing]}>
+      {() => <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={bearing} onTurn={(to) => state.setBearing(name, to)} />}
+    </Kept>
+  );
+};
 
 const Folded = ({ title, children, open = false }: { title: string; children: ComponentChildren; open?: boolean }) => (
   <details open={open}><summary>{title}</summary>{children}</details>
@@ -85,22 +107,35 @@ const Limb = ({ props, state }: Part) => {
       <h2>{props.words.parts.limb}</h2>
       <Order props={props} state={state} />
       <TextField id="limb-name" label={props.words.limbs.name} value={one.name} onText={state.nameLimb} />
-      {(Object.keys(limbFacts) as (keyof typeof limbFacts)[]).map((name) => (
-        <FigureField
-          key={name} props={props} name={name} id={`limb-${name}`} input={limbFacts[name] as QuantityInput} fact={one.facts[name]} system={state.system}
-          problem={state.problems.find(({ at }) => at === `limbs.${state.limb}.facts.${name}`)} onFact={(fact) => state.setLimbFact(name, fact)}
-        />
-      ))}
+      {(Object.keys(limbFacts) as (keyof typeof limbFacts)[]).map((name) => {
+        const problem = state.problems.find(({ at }) => at === `limbs.${state.limb}.facts.${name}`);
+        return (
+          <Kept key={name} on={[one.facts[name], problem?.problem, state.system, state.limb]}>
+            {() => (
+              <FigureField
+                props={props} name={name} id={`limb-${name}`} input={limbFacts[name] as QuantityInput} fact={one.facts[name]} system={state.system}
+                problem={problem} onFact={(fact) => state.setLimbFact(name, fact)}
+              />
+            )}
+          </Kept>
+        );
+      })}
       {(Object.keys(limbChoices) as (keyof typeof limbChoices)[]).map((name) => (
-        <ChoiceField
-          key={name} id={`limb-${name}`} label={props.words.choices[name]} input={limbChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
-          chosen={one.choices[name]} onChoose={(option) => state.setLimbChoice(name, option)}
-        />
+        <Kept key={name} on={[one.choices[name], state.limb]}>
+          {() => (
+            <ChoiceField
+              id={`limb-${name}`} label={props.words.choices[name]} input={limbChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
+              chosen={one.choices[name]} onChoose={(option) => state.setLimbChoice(name, option)}
+            />
+          )}
+        </Kept>
       ))}
       <p class="hint">{props.words.bearings.say}</p>
       <div class="clocks">
         {limbBearings.map((name) => (
-          <BearingField key={name} props={props} id={`limb-${name}`} label={props.words.bearings[name]} bearing={one.bearings[name]} onTurn={(to) => state.setLimbBearing(name, to)} />
+          <Kept key={name} on={[one.bearings[name], state.limb]}>
+            {() => <BearingField props={props} id={`limb-${name}`} label={props.words.bearings[name]} bearing={one.bearings[name]} onTurn={(to) => state.setLimbBearing(name, to)} />}
+          </Kept>
         ))}
       </div>
     </section>
@@ -113,7 +148,7 @@ export const Facts = ({ props, state }: Part) => {
   const shared = (names: readonly SharedFact[]) => names.map((name) => <Shared key={name} props={props} state={state} name={name} />);
   return (
     <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-      <Site props={props} state={state} />
+      <Kept on={[state.plan.site, state.plan.name]}>{() => <Site props={props} state={state} />}</Kept>
       <section>
         <h2>{parts.gear}</h2>
         <SharedChoice props={props} state={state} name="species" />

@@ -1,6 +1,7 @@
 /** The plan: the gate first, one set of facts, one picture, what the numbers say, and the sheet. */
 import { calculator as frame } from '#content/interface.json';
 import { newPlan, type Plan as PlanData } from '#core/plan/facts.ts';
+import { Kept, Rested } from '../kit/Kept.tsx';
 import { Each } from './Each.tsx';
 import { Facts } from './Facts.tsx';
 import { Gate } from './Gate.tsx';
@@ -23,6 +24,8 @@ export default function Plan(props: PlanProps) {
     const { default: demo } = await import('#content/plan/demo.json');
     kept.withDesk((desk) => void desk.look(demo as unknown as PlanData));
   };
+  // What is said goes by the figures, and they follow when the hand rests.
+  const said = [good, state.current, plan.gate] as const;
   return (
     <div class="plan">
       <div class="no-print">
@@ -32,11 +35,11 @@ export default function Plan(props: PlanProps) {
           {kept.state.looks && <button type="button" onClick={() => kept.withDesk((desk) => void desk.back())}>{words.demoBack}</button>}
         </p>
         <KeptNote kept={kept} />
-        <Gate props={props} state={state} />
+        <Kept on={[plan.gate]}>{() => <Gate props={props} state={state} />}</Kept>
         <div class="calculator">
           <div class="result">
             {good && <Picture props={props} state={state} good={good} />}
-            {good && <Worst props={props} state={state} />}
+            <Kept on={said}>{() => good && <Worst props={props} state={state} />}</Kept>
             {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
           </div>
           <div class="work">
@@ -45,10 +48,10 @@ export default function Plan(props: PlanProps) {
         </div>
         <section id="answer">
           <h2>{words.parts.answer}</h2>
-          <Traffic props={props} state={state} />
+          <Kept on={said}>{() => <Traffic props={props} state={state} />}</Kept>
           <p class="soft">{frame.statement}</p>
         </section>
-        <Each props={props} state={state} />
+        <Kept on={said}>{() => <Each props={props} state={state} />}</Kept>
       </div>
       {good && (
         <section>
@@ -57,10 +60,10 @@ export default function Plan(props: PlanProps) {
             <p>{words.sheet.say}</p>
             <SavePdf props={props} state={state} />
           </div>
-          <Sheet props={props} state={state} />
+          <Kept on={[...said, state.limb, state.system]}>{() => <Sheet props={props} state={state} />}</Kept>
         </section>
       )}
-      <KeptPlans kept={kept} called={(name) => calledHere(props, name)} />
+      <Rested><KeptPlans kept={kept} called={(name) => calledHere(props, name)} /></Rested>
     </div>
   );
 }
