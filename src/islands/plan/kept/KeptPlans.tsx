@@ -1,5 +1,5 @@
 /** The plans of this device, below the plan that is open: what can be done with it, and the list. */
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { plans as words } from '#content/interface.json';
 import { fill } from '#components/fill.ts';
 import { isOfPlan, listId } from './KeptNote.tsx';
@@ -14,6 +14,11 @@ export const KeptPlans = ({ kept: { desk, state, plan }, called }: { kept: Kept;
   // What is said here goes when the desk has something newer to say.
   const [own, setOwn] = useState({ text: '', after: state.said });
   const input = useRef<HTMLInputElement | null>(null);
+  const saying = useRef<HTMLDivElement | null>(null);
+  // The list may be long: what is said stands above it.
+  useEffect(() => {
+    if (own.text !== '' || (state.said && !isOfPlan(state.said))) saying.current?.scrollIntoView({ block: 'nearest' });
+  }, [state.said, own]);
   if (!desk) return null;
   const say = (text: string): void => setOwn({ text, after: state.said });
   const onWritten = (file: string): void => say(fill(words.written, { file }));
@@ -39,7 +44,7 @@ export const KeptPlans = ({ kept: { desk, state, plan }, called }: { kept: Kept;
           <span>{words.fromFile}</span>
         </label>
       </p>
-      <div class="kept-said" role="status">
+      <div ref={saying} class="kept-said" role="status">
         {own.text !== '' && own.after === state.said ? <p>{own.text}</p> : state.said && !isOfPlan(state.said) && <Said said={state.said} called={called} desk={desk} />}
       </div>
       <List desk={desk} state={state} open={plan} called={called} onWritten={onWritten} />
