@@ -27,6 +27,8 @@ export const weigh = async (context: BrowserContext, address: string, path: stri
   // A large page on a busy machine can be quiet for a while before it has asked for all it loads.
   await page.goto(address, { waitUntil: 'load' });
   await page.waitForLoadState('networkidle');
+  // What comes later is not waited for: its body would be asked of a page that is closed.
+  page.removeAllListeners('response');
   const sizes = await Promise.all(bodies);
   return { path, total: sizes.reduce((sum, [, size]) => sum + size, 0), requests: sizes.map(([name, size]) => `${size} ${name}`) };
 };
