@@ -40,8 +40,8 @@ export const SavePdf = ({ props, state }: { props: PlanProps; state: PlanState }
     <>
       <p class="actions">
         <button type="button" onClick={() => print()}>{words.sheet.print}</button>
-        <button type="button" onClick={() => void make('a4')}>{words.sheet.saveA4}</button>
-        <button type="button" onClick={() => void make('letter')}>{words.sheet.saveLetter}</button>
+        <button type="button" disabled={!state.current} onClick={() => void make('a4')}>{words.sheet.saveA4}</button>
+        <button type="button" disabled={!state.current} onClick={() => void make('letter')}>{words.sheet.saveLetter}</button>
       </p>
       <p role="status">{said || null}</p>
     </>

@@ -37,6 +37,7 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
       <header>
         <h3 id="sheet-name">{plan.name}</h3>
         {plan.demo && <p class="sheet-invented">{props.words.invented}</p>}
+        {!state.current && <p class="sheet-stop">{props.words.waits}</p>}
         {open && <p class="sheet-stop">{sheet.unanswered}</p>}
         {stops.length > 0 && <ul class="sheet-stop">{stops.map((text, i) => <li key={i}><Both {...text} /></li>)}</ul>}
       </header>
