@@ -85,8 +85,13 @@ const nowhere = (piece: PieceWork, limb: number): PlanFinding[] => {
   return [ofPlan('stop', 'nowhere', limb, { towards: landing.towards }, ['poleLongest', 'spread', 'limbLength', 'workingFrom'])];
 };
 
-const ofPiece = (piece: PieceWork, limb: number): PlanFinding[] =>
-  [piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb));
+/** Said of body, pole and platform, or of all together: with no place to stand they mean nothing. What they say of the limb, `limbNear` says. */
+const ofStanding = ['tooNear', 'over', 'heldNear', 'notIfYouStumble'];
+
+const ofPiece = (piece: PieceWork, limb: number): PlanFinding[] => [
+  ...[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb)),
+  ...piece.limbAlone.flatMap((run) => ofRun(run, limb)).filter(({ id }) => !ofStanding.includes(id)),
+];
 
 const ofLimb = ({ limb, pieces, fits, bar, weight }: LimbWork, number: number): PlanFinding[] => {
   const { worker, wayOut, wayOut2 } = limb.bearings;

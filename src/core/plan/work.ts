@@ -40,6 +40,10 @@ export type PieceWork = {
   readonly clearance: readonly Run[];
   /** The least room left over the distance asked for, m. */
   readonly margin: number | null;
+  /** Where there is no place to stand, the same for the limb: only what is said of the limb itself counts. */
+  readonly limbAlone: readonly Run[];
+  /** The least gap from the limb to the line, m, to plan on; null where there is a place to stand. */
+  readonly limbGap: number | null;
 };
 export type LimbWork = {
   readonly limb: PlanLimb;
@@ -72,6 +76,14 @@ const standAt = (nearest: number, furthest: number, shortest: number): number =>
   return shown <= furthest ? shown : from;
 };
 
+/** With no place to stand the limb is asked for from plumb under its cut: its gap is the same wherever one stands. */
+const plumb: Stand = { standOff: 0, poleAngle: 0 };
+/** The least that both ends say to plan on; null where one says nothing. */
+const leastOf = (runs: readonly Run[], name: string): number | null => {
+  const figures = runs.map(({ outcome }) => planOn(outcome, name));
+  return figures.length === 0 || figures.includes(null) ? null : Math.min(...(figures as number[]));
+};
+
 type Set = { plan: Plan; limb: PlanLimb; memo: Memo; required: number | null; weight: number | null; perMetre: number | null };
 
 /** The most a piece weighs: never thicker than the limb at its cut, nor more than its share with all beyond it, as no limb is heavier further out. */
@@ -95,14 +107,13 @@ const workPiece = ({ plan, limb, memo, required, weight, perMetre }: Set, piece:
   const heaviest = weight === null || perMetre === null ? null : heaviestOf(limb, piece, weight, perMetre);
   const fed = heaviest === null ? null : feedOrder(plan, limb, piece, heaviest);
   const diameter = fed === null ? 0 : (fed['diameter'] as { value: number }).value;
-  const clearance = required === null || stand === null ? [] : ([-1, 1] as const).map((end) => run('lineClearance', feedClearance(plan, limb, piece, stand, required, end), memo));
-  const margins = clearance.map(({ outcome }) => planOn(outcome, 'margin'));
+  const bothEnds = required === null ? [] : ([-1, 1] as const).map((end) => run('lineClearance', feedClearance(plan, limb, piece, stand ?? plumb, required, end), memo));
+  const [clearance, limbAlone] = stand ? [bothEnds, []] : [[], bothEnds];
   const { spot, height } = cutOf(limb, piece);
   return {
     piece, spot, height, fits, reaches, stand, landing, weight: heaviest, stance, dropZone,
     order: fed === null || diameter < cutOrder.inputs.diameter.min ? null : run('cutOrder', fed, memo),
-    clearance,
-    margin: margins.length === 0 || margins.includes(null) ? null : Math.min(...(margins as number[])),
+    clearance, margin: leastOf(clearance, 'margin'), limbAlone, limbGap: leastOf(limbAlone, 'limbGap'),
   };
 };
 

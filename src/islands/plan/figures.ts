@@ -30,6 +30,9 @@ type Name = keyof PlanWords['answer'];
 const rows = (props: PlanProps, some: readonly (readonly [Name, Shown | null])[]): Row[] =>
   some.flatMap(([name, text]) => (text === null ? [] : [{ label: props.words.answer[name], text }]));
 
+/** How near the limb comes to the line where there is no place to stand. */
+export const limbGapRows = (props: PlanProps, { limbGap }: PieceWork): Row[] => rows(props, [['limbGap', limbGap === null ? null : metres(limbGap, 'down')]]);
+
 /** Where to stand for a piece, how long it is, which side first. */
 export const pieceRows = (props: PlanProps, piece: PieceWork): Row[] => {
   const { stand, landing, order } = piece;
@@ -50,7 +53,7 @@ export const pieceRows = (props: PlanProps, piece: PieceWork): Row[] => {
     ['step', order && output(props, order, 'stepOffset')],
     ['ready', order && output(props, order, 'readyAt')],
     ['margin', piece.margin === null ? null : metres(piece.margin, 'down')],
-  ]);
+  ]).concat(limbGapRows(props, piece));
 };
 
 /** Of the whole limb. */

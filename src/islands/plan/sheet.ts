@@ -6,7 +6,7 @@ import type { PlanWork } from '#core/plan/work.ts';
 import { showValue } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { plain } from '../kit/Say.tsx';
-import { limbRows, pieceRows, type Shown } from './figures.ts';
+import { limbGapRows, limbRows, pieceRows, type Shown } from './figures.ts';
 import { clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
 
 /** One figure across the pieces of the plan; null where a piece has none. */
@@ -24,7 +24,7 @@ const widest = 4;
 const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
   const columns = limbs.flatMap((one, i) => one.pieces.map((piece, at) => ({
     head: one.pieces.length === 1 ? String(i + 1) : `${i + 1}${String.fromCharCode(97 + at)}`,
-    rows: (one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : limbRows(props, one)).filter(({ label }) => label !== props.words.answer.total),
+    rows: (one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : [...limbRows(props, one), ...limbGapRows(props, piece)]).filter(({ label }) => label !== props.words.answer.total),
   })));
   const labels = [...new Set(columns.flatMap(({ rows }) => rows.map(({ label }) => label)))];
   return Array.from({ length: Math.ceil(columns.length / widest) }, (_, n) => {

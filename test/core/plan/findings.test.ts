@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '#core/plan/facts.ts';
 import { findingsOf, gateFindings } from '#core/plan/findings.ts';
-import { mostPieces, workPlan } from '#core/plan/work.ts';
+import { mostPieces, planOn, workPlan } from '#core/plan/work.ts';
 import { changed, invented as plan } from './invented.ts';
 
 const work = workPlan(plan);
@@ -19,7 +19,49 @@ describe('where it does not go', () => {
     expect(limb.fits).toBe(false);
     expect(limb.pieces).toHaveLength(1);
     expect(limb.pieces[0]).toMatchObject({ fits: false, stand: null, clearance: [], margin: null });
+    // The limb itself is asked for all the same; what can stand has nothing of that.
+    expect(limb.pieces[0]!.limbAlone).toHaveLength(2);
+    expect(work.limbs[2]!.pieces[0]).toMatchObject({ limbAlone: [], limbGap: null });
     expect(findings(short)[0]).toEqual({ level: 'stop', part: 'stance', id: 'poleTooShort', limb: 1, mends: expect.arrayContaining(['poleLongest', 'workingFrom']) });
+  });
+  // A limb 3 m long, level, its cut 6 m up and 0.5 m out from the stem at 190°: too high for the pole.
+  const high = (offset: number, lineHeight: number) => changed((p) => {
+    p.limbs[1].facts.cutHeight = { value: 6, got: 'measured' };
+    p.limbs[1].facts.limbAngle = { value: 0, got: 'measured' };
+    p.facts.groundSlope = { value: 0, got: 'measured' };
+    p.facts.lineHeight = { value: lineHeight, got: 'measured' };
+    p.facts.lineOffset = { value: offset, got: 'measured' };
+  });
+  it('no place to stand: the limb’s own gap to the line is worked out all the same, worked by hand', () => {
+    const piece = workPlan(high(0, 15)).limbs[1]!.pieces[0]!;
+    expect(piece).toMatchObject({ fits: false, stand: null, clearance: [], margin: null });
+    // The line passes over the stem, so the limb may point along under it. Its cut may be 0.1 m higher and spring up by 0.5 m, it may be
+    // 0.1 m longer and rise by 3°. The line may be 0.3 m lower, and a degree of slope over the 0.5 m between cut and line lowers it more.
+    const gap = 15 - 0.3 - Math.tan(Math.PI / 180) * 0.5 - (6 + 0.1 + 0.5) - 3.1 * cos(87);
+    expect(piece.limbGap).toBeLessThanOrEqual(gap + 1e-9);
+    // The gap is taken on a ladder of depths, each a fiftieth further down.
+    expect(piece.limbGap).toBeGreaterThan(gap * 0.97);
+    expect(findings(high(0, 15)).filter(({ limb, part }) => limb === 1 && part === 'lineClearance').map(({ id }) => id)).toEqual(['parentSprings']);
+  });
+  it('no place to stand, and the limb may come too near the line: a second stop for it, and nothing of what one would reach standing there', () => {
+    const near = findings(high(6, 7.5)).filter(({ limb }) => limb === 1);
+    expect(near).toContainEqual({ level: 'stop', part: 'stance', id: 'poleTooShort', limb: 1, mends: expect.arrayContaining(['poleLongest']) });
+    expect(near).toContainEqual({ level: 'stop', part: 'lineClearance', id: 'limbNear', limb: 1, mends: expect.arrayContaining(['lineOffset', 'limbLength']) });
+    expect(near.filter(({ part }) => part === 'lineClearance').map(({ id }) => id).sort()).toEqual(['askFirst', 'limbNear']);
+  });
+  it('no place to stand: the gap is that of the same limb where one can stand', () => {
+    const level = (longest: number) => changed((p) => {
+      p.facts.groundSlope = { value: 0, got: 'measured' };
+      Object.assign(p.facts, { poleLongest: { value: longest, got: 'measured' }, poleShortest: { value: 1.2, got: 'measured' } });
+    });
+    for (const [at, one] of workPlan(level(4.2)).limbs.entries()) {
+      const alone = workPlan(level(1.3)).limbs[at]!.pieces[0]!;
+      expect(alone.stand).toBeNull();
+      if (one.pieces.length > 1) continue;
+      const stood = Math.min(...one.pieces[0]!.clearance.map(({ outcome }) => planOn(outcome, 'limbGap') as number));
+      // But for what a degree of slope, as a measured 0° may be out, makes over the stand-off: heights are taken from the feet.
+      expect(Math.abs(alone.limbGap! - stood)).toBeLessThan(Math.tan(Math.PI / 180) * 2 * one.pieces[0]!.stand!.standOff);
+    }
   });
   it('no place to stand: the landing wider than the pole is long, however short the piece', () => {
     const wide = changed((p) => (p.facts.margin.value = 4));
