@@ -12,6 +12,8 @@ import { gates, limbBearings, limbChoices, limbFacts, longestText, mostLimbs, sh
 type Schema = { readonly [key: string]: unknown };
 
 const object = (properties: { readonly [name: string]: Schema }, described: Schema = {}): Schema => ({ type: 'object', ...described, properties, required: Object.keys(properties) });
+/** One that may hold these too. */
+const also = (properties: { readonly [name: string]: Schema }, schema: Schema): Schema => ({ ...schema, properties: { ...(schema['properties'] as object), ...properties } });
 const each = (names: readonly string[], schema: (name: string) => Schema): Schema => object(Object.fromEntries(names.map((name) => [name, schema(name)])));
 const to = (name: string): Schema => ({ $ref: `#/$defs/${name}` });
 
@@ -35,7 +37,7 @@ export const planSchema: Schema = {
     plans: { type: 'array', minItems: 1, maxItems: mostPlans, items: to('plan') },
   }),
   $defs: {
-    plan: object({
+    plan: also({ ruleEdition: { ...to('text'), description: 'of the figures of the rule set that it was made by; where it has none, a change since cannot be told' } }, object({
       v: { const: planVersion },
       demo: { type: 'boolean', description: 'an invented one' },
       name: to('text'),
@@ -45,7 +47,7 @@ export const planSchema: Schema = {
       choices: choices(sharedChoices),
       bearings: bearings(sharedBearings),
       limbs: { type: 'array', description: 'in the order they are cut', minItems: 1, maxItems: mostLimbs, items: to('limb') },
-    }),
+    })),
     limb: object({ name: to('text'), facts: facts(limbFacts), choices: choices(limbChoices), bearings: bearings(limbBearings) }),
     fact: {
       type: 'object',

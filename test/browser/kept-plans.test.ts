@@ -6,6 +6,9 @@ import words from '#content/interface.json';
 import planWords from '#content/plan/words.json';
 import { DIST, editionIn } from '../site/built.ts';
 import { secondEdition } from '../site/second-edition.ts';
+import { ruleSet, stampOf } from '#core/facts/rule-sets.ts';
+import { writePlanLink } from '#core/plan/link.ts';
+import { invented } from '../core/plan/invented.ts';
 import { readPdf } from './pdf.ts';
 import { expect, type Site, test, untilKept } from './harness.ts';
 
@@ -167,6 +170,31 @@ describe('out and in again', () => {
     await linked.evaluate((hash) => void (location.hash = hash), new URL(link).hash.slice(0, -5));
     await expect.poll(() => said(linked)).toContain(plans.linkProblems.cutLink);
     expect(await field(linked, 'address').inputValue()).toBe('5 Mill Lane');
+  });
+
+  test('by a rule whose figures were others when the plan was made: said beside the rule, and kept, until the reader has seen it', async ({ site, page }) => {
+    const link = writePlanLink({ ...invented, ruleEdition: '00000000' });
+    const changed = page.locator('.finding').filter({ hasText: planWords.rule.changed });
+    await open(page, site, link.kind === 'link' ? `#${link.fragment}` : '');
+    await expect.poll(() => changed.count(), SOON).toBe(1);
+    await field(page, 'address').fill('5 Mill Lane');
+    await kept(page);
+    await page.reload();
+    await page.mouse.move(5, 5);
+    await expect.poll(() => field(page, 'address').inputValue(), SOON).toBe('5 Mill Lane');
+    expect(await changed.count()).toBe(1);
+    await press(page, planWords.rule.seen);
+    await expect.poll(() => changed.count()).toBe(0);
+    await kept(page);
+    await page.reload();
+    await page.mouse.move(5, 5);
+    await expect.poll(() => field(page, 'address').inputValue(), SOON).toBe('5 Mill Lane');
+    expect(await changed.count()).toBe(0);
+    // Another rule has an edition of its own.
+    await page.locator('#plan-ruleSet').selectOption('au-sa');
+    await kept(page);
+    const [plan] = (JSON.parse((await written(page, plans.toFile)).text) as { plans: { ruleEdition: string }[] }).plans;
+    expect(plan!.ruleEdition).toBe(stampOf(ruleSet('au-sa')!));
   });
 });
 

@@ -32,6 +32,8 @@ export type Plan = {
   readonly bearings: { readonly [K in SharedBearing]: number };
   /** In the order they are cut, at least one. */
   readonly limbs: readonly PlanLimb[];
+  /** Of the rule set's figures that it was made by (edition.ts). */
+  readonly ruleEdition?: string;
 };
 
 const each = <K extends string, V>(names: readonly K[], value: (name: K) => V): { readonly [N in K]: V } =>

@@ -3,6 +3,7 @@
  * (components/plan-schema.ts). Reading takes anything: it never throws, runs nothing, keeps nothing but what a plan holds.
  */
 import type { Values } from '../kit/calculator.ts';
+import { withEdition } from './edition.ts';
 import type { Plan } from './facts.ts';
 import { jsonFault } from './json-fault.ts';
 import { type PlanProblem, readPlan } from './problems.ts';
@@ -22,7 +23,7 @@ export type ReadFile = { readonly plans: readonly Plan[]; readonly faults: reado
 
 /** @param edition of the handbook that writes it, for whoever looks into the file */
 export const writePlansFile = (plans: readonly Plan[], edition: string): string =>
-  `${JSON.stringify({ format: fileFormat, version: fileVersion, edition, plans }, null, 1)}\n`;
+  `${JSON.stringify({ format: fileFormat, version: fileVersion, edition, plans: plans.map(withEdition) }, null, 1)}\n`;
 
 const fault = (problem: string, values: Values = {}): ReadFile => ({ plans: [], faults: [{ plan: null, name: null, problems: [{ at: '', problem, values }], more: 0 }] });
 

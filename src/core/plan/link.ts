@@ -3,6 +3,7 @@
  * link means the same for ever; the last part tells a link that was cut or changed on its way. A fragment is not sent to
  * any server. Its version is that of its plan: when names change, the order as it was stays here, to read old links with.
  */
+import { withEdition } from './edition.ts';
 import type { Fact, Plan } from './facts.ts';
 import { planVersion } from './facts.ts';
 import { readAnyPlan } from './file.ts';
@@ -45,16 +46,24 @@ const factOf = (part: string): unknown => {
 };
 const numberOf = (part: string): unknown => (/^-?\d+(\.\d+)?(e[+-]?\d+)?$/.test(part) ? Number(part) : undefined);
 
+/** The rule set, and the edition of its figures behind a point, as calculators' links name it; a point within either is escaped. */
+const pointless = (text: string): string => escaped(text).replaceAll('.', '%2E');
+const rulePart = (set: string, edition: string | undefined): string => (edition === undefined ? pointless(set) : `${pointless(set)}.${pointless(edition)}`);
+/** Links from before editions have the set alone: then `ruleEdition` is undefined. @throws URIError */
+const ruleOf = (part: string): readonly [ruleSet: string, ruleEdition?: string] => part.split('.').map(unescaped) as [string, string?];
+
 type Named<V> = { readonly [name: string]: V };
-const parts = <V>(names: readonly string[], from: Named<V>, write: (value: V) => string): string[] => names.map((name) => write(from[name] as V));
+const parts = <V>(names: readonly string[], from: Named<V>, write: (value: V, name: string) => string): string[] => names.map((name) => write(from[name] as V, name));
 const namesOf = (of: object): readonly string[] => Object.keys(of);
 const [sharedFactNames, sharedChoiceNames, limbFactNames, limbChoiceNames] = [sharedFacts, sharedChoices, limbFacts, limbChoices].map(namesOf) as [readonly string[], readonly string[], readonly string[], readonly string[]];
 
 export const writePlanLink = (plan: Plan): WrittenLink => {
+  const { ruleEdition } = withEdition(plan);
   const body = [
     String(planVersion), plan.demo ? 'd' : '', escaped(plan.name), ...parts(siteTexts, plan.site, escaped),
     gates.map((gate: Gate) => { const answer = plan.gate[gate]; return answer === null ? '-' : letters[answer]; }).join(''),
-    ...parts(sharedFactNames, plan.facts, factPart), ...parts(sharedChoiceNames, plan.choices, escaped), ...parts(sharedBearings, plan.bearings, String),
+    ...parts(sharedFactNames, plan.facts, factPart),
+    ...parts(sharedChoiceNames, plan.choices, (chosen, name) => (name === 'ruleSet' ? rulePart(chosen, ruleEdition) : escaped(chosen))), ...parts(sharedBearings, plan.bearings, String),
     ...plan.limbs.flatMap((limb) => [
       escaped(limb.name), ...parts(limbFactNames, limb.facts, factPart), ...parts(limbChoiceNames, limb.choices, escaped), ...parts(limbBearings, limb.bearings, String),
     ]),
@@ -67,7 +76,7 @@ export const writePlanLink = (plan: Plan): WrittenLink => {
 const reader = (queue: readonly string[]) => {
   let at = 0;
   const one = (): string => queue[at++] ?? '';
-  const named = (names: readonly string[], read: (part: string) => unknown): Named<unknown> => Object.fromEntries(names.map((name) => [name, read(one())]));
+  const named = (names: readonly string[], read: (part: string, name: string) => unknown): Named<unknown> => Object.fromEntries(names.map((name) => [name, read(one(), name)]));
   return { one, named, left: (): number => queue.length - at };
 };
 
@@ -80,13 +89,14 @@ const planOf = (queue: readonly string[]): unknown => {
   const answers = one();
   const whole = {
     v: planVersion, demo, name, site, gate: Object.fromEntries(gates.map((gate, i) => [gate, answerOf(answers[i])])),
-    facts: named(sharedFactNames, factOf), choices: named(sharedChoiceNames, unescaped), bearings: named(sharedBearings, numberOf),
+    facts: named(sharedFactNames, factOf), choices: named(sharedChoiceNames, (part, name) => (name === 'ruleSet' ? ruleOf(part) : unescaped(part))), bearings: named(sharedBearings, numberOf),
   };
   const limbs: unknown[] = [];
   while (left() > 0) {
     limbs.push({ name: unescaped(one()), facts: named(limbFactNames, factOf), choices: named(limbChoiceNames, unescaped), bearings: named(limbBearings, numberOf) });
   }
-  return { ...whole, limbs };
+  const [ruleSet, ruleEdition] = whole.choices['ruleSet'] as ReturnType<typeof ruleOf>;
+  return { ...whole, choices: { ...whole.choices, ruleSet }, limbs, ruleEdition };
 };
 
 /** @param fragment of the address, with or without its `#`. Never throws. */

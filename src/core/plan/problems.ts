@@ -51,6 +51,7 @@ export const shapeProblems = (data: unknown): PlanProblem[] => {
     ...all(data, '', 'facts', Object.keys(sharedFacts), isFact, 'notFact'),
     ...all(data, '', 'choices', Object.keys(sharedChoices), isText, 'notText'),
     ...all(data, '', 'bearings', sharedBearings, isBearing, 'notBearing'),
+    ...(data['ruleEdition'] === undefined || isText(data['ruleEdition']) ? [] : [wrong('ruleEdition', 'notText')]),
     ...(!Array.isArray(limbs) || limbs.length === 0 ? [wrong('limbs', 'missing')]
       : limbs.length > mostLimbs ? [wrong('limbs', 'tooManyLimbs', { most: mostLimbs })]
       : limbs.flatMap((limb, i) => limbShape(limb, `limbs.${i}`))),
@@ -78,6 +79,7 @@ export const readPlan = (data: unknown): { kind: 'plan'; plan: Plan } | { kind: 
     plan: {
       v: planVersion, demo: found.demo, name: found.name, site: pick(siteTexts, found.site), gate: pick(gates, found.gate),
       facts: factsOf(names(sharedFacts), found.facts), choices: pick(names(sharedChoices), found.choices), bearings: pick(sharedBearings, found.bearings), limbs: found.limbs.map(limb),
+      ...(found.ruleEdition === undefined ? {} : { ruleEdition: found.ruleEdition }),
     },
   };
 };

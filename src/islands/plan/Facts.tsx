@@ -1,6 +1,7 @@
 /** One set of facts, each typed once: site, tree and gear, rule and line, the limb in hand, and what is seldom changed. */
 import type { ComponentChildren } from 'preact';
 import type { ChoiceInput, QuantityInput } from '#core/kit/calculator.ts';
+import { ruleChanged } from '#core/plan/edition.ts';
 import {
   limbBearings, limbChoices, limbFacts, mostLimbs, type SharedBearing, sharedChoices, type SharedFact, sharedFacts, siteTexts,
 } from '#core/plan/names.ts';
@@ -50,6 +51,14 @@ const SharedBearing = ({ props, state, name }: Part & { name: SharedBearing }) =
     <Kept on={[bearing]}>
       {() => <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={bearing} onTurn={(to) => state.setBearing(name, to)} />}
     </Kept>
+  );
+};
+
+/** Beside the rule, where its figures have changed since the plan was made. */
+const RuleChanged = ({ props, state }: Part) => {
+  if (!ruleChanged(state.plan)) return null;
+  return (
+    <p class="finding caution" role="alert">{`${props.words.rule.changed} `}<button type="button" onClick={state.takeRuleOfNow}>{props.words.rule.seen}</button></p>
   );
 };
 
@@ -163,6 +172,7 @@ export const Facts = ({ props, state }: Part) => {
         {choices.wires === 'yes' && (
           <>
             <SharedChoice props={props} state={state} name="ruleSet" />
+            <RuleChanged props={props} state={state} />
             <SharedChoice props={props} state={state} name="lineKind" />
             <SharedChoice props={props} state={state} name="toldBy" />
             {shared(line)}

@@ -4,6 +4,7 @@
  */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { UnitSystem } from '#core/kit/units.ts';
+import { byRuleOfNow, withEdition } from '#core/plan/edition.ts';
 import { type Fact, newLimb, newPlan, type Plan, type PlanLimb } from '#core/plan/facts.ts';
 import type { Memo } from '#core/plan/feed.ts';
 import { findingsOf, gateFindings } from '#core/plan/findings.ts';
@@ -41,8 +42,10 @@ export const usePlan = (words: PlanWords) => {
   }, [plan, problems, good]);
 
   const limb = Math.min(chosen, plan.limbs.length - 1);
+  /** A change of the reader's: from then on the plan has the edition of its rule set. */
+  const edit = (next: (now: Plan) => Plan): void => setPlan((now) => withEdition(next(now)));
   const toLimb = (next: (limb: PlanLimb) => PlanLimb, at = limb): void =>
-    setPlan((now) => ({ ...now, limbs: now.limbs.map((one, i) => (i === at ? next(one) : one)) }));
+    edit((now) => ({ ...now, limbs: now.limbs.map((one, i) => (i === at ? next(one) : one)) }));
   const findings = useMemo(() => (good ? findingsOf(good.plan, good.work).filter(({ part, id }) => part !== 'plan' || !id.startsWith('gate')) : []), [good]);
 
   return {
@@ -63,28 +66,33 @@ export const usePlan = (words: PlanWords) => {
     current: problems.length === 0 && good?.plan === plan,
     /** The worst first; the gate as it stands, the figures as they were worked out last. */
     findings: [...gateFindings(plan), ...findings].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level)),
-    change: (some: Partial<Plan>): void => setPlan((now) => ({ ...now, ...some })),
-    setFact: (name: string, fact: Fact): void => setPlan((now) => ({ ...now, facts: { ...now.facts, [name]: fact } })),
+    change: (some: Partial<Plan>): void => edit((now) => ({ ...now, ...some })),
+    setFact: (name: string, fact: Fact): void => edit((now) => ({ ...now, facts: { ...now.facts, [name]: fact } })),
     setLimbFact: (name: string, fact: Fact): void => toLimb((one) => ({ ...one, facts: { ...one.facts, [name]: fact } })),
-    setChoice: (name: string, option: string): void => setPlan((now) => ({ ...now, choices: { ...now.choices, [name]: option } })),
+    setChoice: (name: string, option: string): void => edit((now) => {
+      const next = { ...now, choices: { ...now.choices, [name]: option } };
+      return name === 'ruleSet' ? byRuleOfNow(next) : next;
+    }),
+    /** The reader has seen that the figures of the rule have changed. */
+    takeRuleOfNow: (): void => setPlan(byRuleOfNow),
     setLimbChoice: (name: string, option: string): void => toLimb((one) => ({ ...one, choices: { ...one.choices, [name]: option } })),
-    setBearing: (name: string, bearing: number): void => setPlan((now) => ({ ...now, bearings: { ...now.bearings, [name]: bearing } })),
+    setBearing: (name: string, bearing: number): void => edit((now) => ({ ...now, bearings: { ...now.bearings, [name]: bearing } })),
     setLimbBearing: (name: string, bearing: number): void => toLimb((one) => ({ ...one, bearings: { ...one.bearings, [name]: bearing } })),
     nameLimb: (name: string): void => toLimb((one) => ({ ...one, name })),
     addLimb: (): void => {
       if (plan.limbs.length >= mostLimbs) return;
-      setPlan((now) => ({ ...now, limbs: [...now.limbs, newLimb(words.newLimb, 90)] }));
+      edit((now) => ({ ...now, limbs: [...now.limbs, newLimb(words.newLimb, 90)] }));
       setChosen(plan.limbs.length);
     },
     removeLimb: (): void => {
       setBefore({ plan, name: plan.limbs[limb]!.name });
-      setPlan((now) => ({ ...now, limbs: now.limbs.filter((_, i) => i !== limb) }));
+      edit((now) => ({ ...now, limbs: now.limbs.filter((_, i) => i !== limb) }));
     },
     /** Earlier in the order, or later. */
     moveLimb: (by: -1 | 1): void => {
       const to = limb + by;
       if (to < 0 || to >= plan.limbs.length) return;
-      setPlan((now) => {
+      edit((now) => {
         const limbs = [...now.limbs];
         [limbs[limb], limbs[to]] = [limbs[to]!, limbs[limb]!];
         return { ...now, limbs };

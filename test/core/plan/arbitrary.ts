@@ -20,5 +20,5 @@ const limb = (longest: number) => fc.record({
 export const anyPlan = (longest = longestText, limbs = mostLimbs): fc.Arbitrary<Plan> => fc.record({
   v: fc.constant(1), demo: fc.boolean(), name: anyText(longest), site: each(siteTexts, () => anyText(longest)), gate: each(gates, () => fc.constantFrom('yes', 'no', null)),
   facts: each(Object.keys(sharedFacts), () => fact), choices: each(Object.keys(sharedChoices), option(sharedChoices)), bearings: each(sharedBearings, bearing),
-  limbs: fc.array(limb(longest), { minLength: 1, maxLength: limbs }),
-}, plain) as unknown as fc.Arbitrary<Plan>;
+  limbs: fc.array(limb(longest), { minLength: 1, maxLength: limbs }), ruleEdition: anyText(12),
+}, { ...plain, requiredKeys: ['v', 'demo', 'name', 'site', 'gate', 'facts', 'choices', 'bearings', 'limbs'] }) as unknown as fc.Arbitrary<Plan>;

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { plans as words } from '#content/interface.json';
 import { planSchema } from '#components/plan-schema.ts';
+import { withEdition } from '#core/plan/edition.ts';
 import { type Plan, planVersion } from '#core/plan/facts.ts';
 import { fileFormat, fileVersion, longestFile, mostPlans, readPlansFile, writePlansFile } from '#core/plan/file.ts';
 import { shapeProblems } from '#core/plan/problems.ts';
@@ -19,7 +20,7 @@ describe('written and read again', () => {
   it('any plans come back as they were', () => {
     fc.assert(fc.property(fc.array(anyPlan(40, 3), { minLength: 1, maxLength: 3 }), (plans) => {
       const text = writePlansFile(plans, 'abcd1234');
-      expect(readPlansFile(text)).toEqual({ plans, faults: [] });
+      expect(readPlansFile(text)).toEqual({ plans: plans.map(withEdition), faults: [] });
       expect(takes(JSON.parse(text))).toBe(true);
     }), { seed: 90, numRuns: 100, endOnFailure: true });
   });

@@ -1,8 +1,10 @@
 /** A plan as a link: read as it was written, for ever; one that was cut, changed or made to do harm never throws. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { withEdition } from '#core/plan/edition.ts';
 import { newPlan, type Plan } from '#core/plan/facts.ts';
 import { longestLink, readPlanLink, type WrittenLink, writePlanLink } from '#core/plan/link.ts';
+import { ruleSet, stampOf } from '#core/facts/rule-sets.ts';
 import { shapeProblems } from '#core/plan/problems.ts';
 import { anyPlan } from './arbitrary.ts';
 import { invented } from './invented.ts';
@@ -30,7 +32,7 @@ describe('a link of a plan', () => {
       }
       expect(written.fragment).toMatch(/^plan=[A-Za-z0-9%_.~*+-]+$/);
       expect(written.fragment.length).toBeLessThanOrEqual(longestLink);
-      for (const mark of ['', '#']) expect(readPlanLink(mark + written.fragment)).toEqual({ kind: 'plan', plan });
+      for (const mark of ['', '#']) expect(readPlanLink(mark + written.fragment)).toEqual({ kind: 'plan', plan: withEdition(plan) });
     }), { seed: 91, numRuns: 120, endOnFailure: true });
     expect(fitted.yes).toBeGreaterThan(30);
     expect(fitted.no).toBeGreaterThan(5);
@@ -60,6 +62,18 @@ describe('a link of a plan', () => {
     expect(plan.limbs.map((limb) => [limb.facts.cutHeight.value, limb.facts.limbLength.value, limb.choices.condition, limb.bearings.points])).toEqual([
       [2.8, 1.8, 'liveWhole', 110], [3.2, 3, 'liveWhole', 190], [3.4, 1.5, 'deadWet', 270],
     ]);
+    // From before editions were: there is none, and so nothing is said to have changed.
+    expect('ruleEdition' in plan).toBe(false);
+  });
+  it('names the edition of the rule behind it; another edition opens, and is kept until the reader has seen it', () => {
+    const link = fragmentOf(writePlanLink(invented));
+    const edition = stampOf(ruleSet('us-1910-333')!);
+    expect(link).toContain(`~us-1910-333.${edition}~`);
+    const body = link.slice(5, link.lastIndexOf('~'));
+    const read = readPlanLink(withCheck(body.replace(edition, '00000000')));
+    const { plan } = read as { plan: Plan };
+    expect(plan).toEqual({ ...invented, ruleEdition: '00000000' });
+    expect(fragmentOf(writePlanLink(plan))).toContain('~us-1910-333.00000000~');
   });
 
   it('no plan in the address', () => {

@@ -3,7 +3,7 @@ import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Plan } from '#core/plan/facts.ts';
 import { writePlansFile } from '#core/plan/file.ts';
-import { changed } from '../../core/plan/invented.ts';
+import { changed, invented } from '../../core/plan/invented.ts';
 import { closeAll, until } from '../../device/plans/device.ts';
 import { again, blank, newDevice, newTab, own, page, useTab, withPlans } from './pages.ts';
 
@@ -26,6 +26,16 @@ describe('files', () => {
     await there.desk.readFile(text);
     expect(there.names()).toEqual(['Elm', 'Oak']);
     expect(there.seen.state.said).toMatchObject({ fresh: [], here: expect.arrayContaining(['Elm', 'Oak']) });
+  });
+  it('one that was kept before rules had editions does not come twice with its own file, which has one', async () => {
+    const at = await page();
+    at.enter({ ...invented, name: 'Elm' });
+    await at.desk.flush();
+    const text = writePlansFile([at.seen.plan], '');
+    expect(text).toContain('"ruleEdition"');
+    await at.desk.readFile(text);
+    expect(at.seen.state.said).toMatchObject({ fresh: [], here: ['Elm'] });
+    expect(at.names()).toEqual(['Elm']);
   });
   it('a single plan is laid open; one of the same name and other figures stands beside, nothing is written over', async () => {
     const at = await withPlans('Elm');

@@ -1,6 +1,7 @@
 /** Keeps the plans of a file beside those that are here: none is written over, none comes twice. */
 import type { Plan } from '#core/plan/facts.ts';
 import { newId, type PlanStore } from '#device/plans/store.ts';
+import { withEdition } from '#core/plan/edition.ts';
 import { type Entry, same } from './entries.ts';
 
 export type Placed = { readonly plan: Plan; readonly id: string; readonly rev: number };
@@ -11,7 +12,8 @@ export const keepAll = async (store: PlanStore, entries: readonly Entry[], plans
   const here: Placed[] = [];
   const loose: Plan[] = [];
   for (const plan of plans) {
-    const known = entries.find((entry) => same(entry.plan, plan)) ?? kept.find((one) => same(one.plan, plan));
+    // One that is kept from before editions were has one in its file.
+    const known = entries.find((entry) => entry.plan && same(withEdition(entry.plan), withEdition(plan))) ?? kept.find((one) => same(one.plan, plan));
     if (known) {
       here.push({ plan, id: known.id, rev: known.rev });
       continue;
