@@ -53,7 +53,7 @@ test('words that stand only in the text of a page are found and marked', async (
 test('what is found in a chapter opens at its section', async ({ site, page }) => {
   await page.goto(site.at('/'));
   await open(page);
-  await ask(page, 'hook second pole');
+  await ask(page, 'rope and people who know');
   await results(page).locator('a[href*="/chapters/three-cuts/#"]').first().click();
   await page.waitForURL(/\/chapters\/three-cuts\/#.+/);
   expect(await page.locator('#search[open]').count()).toBe(0);
