@@ -160,3 +160,66 @@ test('by touch alone: the invented plan, its faces, another limb, a bearing drag
   await page.locator('label', { hasText: `2 ${invented.limbs[1]!.name}` }).tap();
   expect(await page.locator('#limb-worker').inputValue()).toBe(turned);
 });
+
+test('gear kept under a name is there after a reload, filled in in another plan, taken off and brought back', { timeout: 60_000 }, async ({ site, profile }) => {
+  const page = await (await profile({ serviceWorkers: 'block', viewport: { width: 390, height: 844 } })).newPage();
+  const { gear, plans } = frame;
+  const figures = { poleShortest: '2.1', poleLongest: '3.9', barLength: '230', barTip: '0.17' };
+  const field = (name: string) => page.locator(`#plan-${name}`);
+  const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+  const said = (text: string) => expect.poll(() => page.locator('.gear-said span').innerText()).toBe(text.replace('{name}', 'Long pole'));
+  const holds = async (of: { [name: string]: string }) => {
+    for (const [name, text] of Object.entries(of)) await expect.poll(() => field(name).inputValue(), { message: name }).toBe(text);
+  };
+  /** By keyboard: the list unfolds with Enter. */
+  const open = async (): Promise<void> => {
+    await page.goto(site.at('/plan/'));
+    await page.keyboard.press('Tab');
+    await page.locator('.kept-plans-part').waitFor(SOON);
+    await page.locator('.gear-list summary').focus();
+    await page.keyboard.press('Enter');
+  };
+  await open();
+  await page.locator('#gear-name').fill('Long pole');
+  await page.keyboard.press('Enter');
+  await said(gear.figuresFirst);
+  await field('barTip').evaluate((one) => one.closest('details')?.setAttribute('open', ''));
+  for (const [name, text] of Object.entries(figures)) await field(name).fill(text);
+  await page.locator('#gear-name').fill(' ');
+  await press(gear.keep);
+  expect(await page.locator('#gear-name-error').innerText()).toBe(gear.nameFirst);
+  await page.locator('#gear-name').fill('Long pole');
+  await page.keyboard.press('Enter');
+  await said(gear.kept);
+  await expect.poll(() => page.locator('.kept-standing').getAttribute('data-standing'), SOON).toBe('kept');
+
+  await page.reload();
+  await open();
+  await press(plans.start);
+  const blank = { poleShortest: '', poleLongest: '', barLength: '', barTip: '0.2' };
+  await holds(blank);
+  await page.locator('.kept-gear').getByText('230').waitFor();
+  for (const button of await page.locator('.gear-list :is(button, summary, input)').all()) expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(47.5);
+  await press(`${gear.use}: Long pole`);
+  await holds(figures);
+  await said(gear.used);
+  await press(gear.undo);
+  await holds(blank);
+
+  await press(`${gear.remove}: Long pole`);
+  await said(gear.removed);
+  // The button that went hands the keyboard on to the way back.
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe(gear.undo);
+  await page.keyboard.press('Enter');
+  await said(gear.putBack);
+  await press(`${gear.use}: Long pole`);
+  await holds(figures);
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('no', 'QuotaExceededError');
+    };
+  });
+  await press(`${gear.remove}: Long pole`);
+  await said(gear.refused);
+  await holds(figures);
+});

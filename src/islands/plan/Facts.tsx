@@ -7,6 +7,7 @@ import {
 } from '#core/plan/names.ts';
 import { Kept } from '../kit/Kept.tsx';
 import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
+import { GearList } from './GearList.tsx';
 import type { PlanState } from './usePlan.ts';
 import { fillIn, type PlanProps } from './words.ts';
 
@@ -163,6 +164,7 @@ export const Facts = ({ props, state }: Part) => {
         <SharedChoice props={props} state={state} name="species" />
         <SharedChoice props={props} state={state} name="workingFrom" />
         {choices.workingFrom === 'platform' && shared(platform)}
+        <GearList state={state} />
         {shared(gear)}
         <SharedBearing props={props} state={state} name="downhill" />
       </section>
