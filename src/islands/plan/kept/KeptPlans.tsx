@@ -10,7 +10,7 @@ import { askToStay, type Kept } from './useKept.ts';
 
 const linkText = (said: LinkSaid): string => (said.id === 'linkTooLong' ? fill(words.linkTooLong, { length: said.length, most: said.most }) : words[said.id]);
 
-export const KeptPlans = ({ kept: { desk, state, plan }, called }: { kept: Kept; called: Called }) => {
+export const KeptPlans = ({ kept: { desk, state, plan, now }, called }: { kept: Kept; called: Called }) => {
   // What is said here goes when the desk has something newer to say.
   const [own, setOwn] = useState({ text: '', after: state.said });
   const input = useRef<HTMLInputElement | null>(null);
@@ -36,8 +36,8 @@ export const KeptPlans = ({ kept: { desk, state, plan }, called }: { kept: Kept;
       <p class="hint">{words.hint}</p>
       <p class="actions">
         <button type="button" onClick={() => (askToStay(), void desk.start())}>{words.start}</button>
-        <button type="button" onClick={() => void copyLink(plan).then((said) => say(linkText(said)))}>{words.copyLink}</button>
-        <button type="button" onClick={() => onWritten(toFile([plan]))}>{words.toFile}</button>
+        <button type="button" onClick={() => void copyLink(now()).then((said) => say(linkText(said)))}>{words.copyLink}</button>
+        <button type="button" onClick={() => onWritten(toFile([now()]))}>{words.toFile}</button>
         {here.length > 1 && <button type="button" onClick={() => onWritten(toFile(here))}>{words.allToFile}</button>}
         <label class="button">
           <input ref={input} class="only-read" type="file" accept=".json,application/json" onChange={(e) => (askToStay(), void read(e.currentTarget.files?.[0]))} />

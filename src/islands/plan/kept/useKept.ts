@@ -61,6 +61,8 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
     desk,
     state,
     plan,
+    /** The plan as it is at this moment, also where what is drawn waits for the hand to rest. */
+    now: (): Plan => now.current,
     /** Does it as soon as what is kept has been read. */
     withDesk: (act: (desk: Desk) => void): void => void (there.current ? act(there.current) : waiting.current.push(act)),
   };
