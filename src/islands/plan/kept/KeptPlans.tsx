@@ -29,7 +29,7 @@ export const KeptPlans = ({ kept: { desk, state, plan, now }, called }: { kept: 
     // The same file can be chosen again.
     if (input.current) input.current.value = '';
   };
-  const here = state.entries.flatMap((entry) => (entry.plan && entry.deleted === null ? [entry.id === state.openId ? plan : entry.plan] : []));
+  const here = () => state.entries.flatMap((entry) => (entry.plan && entry.deleted === null ? [entry.id === state.openId ? now() : entry.plan] : []));
   return (
     <section id={listId} class="kept-plans-part needs-script no-print">
       <h2>{words.title}</h2>
@@ -38,7 +38,7 @@ export const KeptPlans = ({ kept: { desk, state, plan, now }, called }: { kept: 
         <button type="button" onClick={() => (askToStay(), void desk.start())}>{words.start}</button>
         <button type="button" onClick={() => void copyLink(now()).then((said) => say(linkText(said)))}>{words.copyLink}</button>
         <button type="button" onClick={() => onWritten(toFile([now()]))}>{words.toFile}</button>
-        {here.length > 1 && <button type="button" onClick={() => onWritten(toFile(here))}>{words.allToFile}</button>}
+        {here().length > 1 && <button type="button" onClick={() => onWritten(toFile(here()))}>{words.allToFile}</button>}
         <label class="button">
           <input ref={input} class="only-read" type="file" accept=".json,application/json" onChange={(e) => (askToStay(), void read(e.currentTarget.files?.[0]))} />
           <span>{words.fromFile}</span>
