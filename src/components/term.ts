@@ -14,8 +14,10 @@ for (const button of document.querySelectorAll('.term')) {
   };
   const open = later(() => card.showPopover());
   const close = later(() => {
-    if (!card.contains(document.activeElement)) card.hidePopover();
+    if (!card.contains(document.activeElement) && !button.matches(':focus-visible')) card.hidePopover();
   });
+  // Pressed, it is the press that opens and closes, not what waited for the mouse to rest.
+  button.addEventListener('click', () => clearTimeout(wait));
   button.addEventListener('focus', () => button.matches(':focus-visible') && card.showPopover());
   for (const part of [button, card]) {
     part.addEventListener('focusout', (event) => {

@@ -5,8 +5,11 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 /** Drawn again only when something in `on` has changed; `on` is of one length for ever. */
 export const Kept = ({ on, children }: { on: readonly unknown[]; children: () => ComponentChildren }) => <>{useMemo(children, on)}</>;
 
-/** How long the hand must rest before what it does not look at follows, ms. */
+/** How long the hand must rest before what it does not look at follows, ms; one that turns round with a handle has not let go. */
 const rest = 150;
+const held = 400;
+/** @returns `usual`, or longer while a handle of a drawing is held */
+export const restOf = (usual: number): number => (document.querySelector('.mark-handle:active') ? held : usual);
 
 /** Who waits for the hand to rest, and the one clock for all of them. */
 const waiting = new Set<() => void>();
@@ -18,7 +21,7 @@ const whenRested = (go: () => void): void => {
     const all = [...waiting];
     waiting.clear();
     for (const one of all) one();
-  }, rest);
+  }, restOf(rest));
 };
 
 /** What is out of sight, or read only when the hand rests: drawn again when it does. */

@@ -12,6 +12,7 @@ import { mostLimbs } from '#core/plan/names.ts';
 import { problemsOf } from '#core/plan/problems.ts';
 import { workPlan, type PlanWork } from '#core/plan/work.ts';
 import { onChange, settings } from '#device/settings.ts';
+import { restOf } from '../kit/Kept.tsx';
 import type { PlanWords } from './words.ts';
 
 /** How long the hand must rest before figures follow, ms. */
@@ -37,7 +38,7 @@ export const usePlan = (words: PlanWords) => {
   const problems = useMemo(() => problemsOf(plan), [plan]);
   useEffect(() => {
     if (problems.length > 0 || good?.plan === plan) return;
-    const later = setTimeout(() => setGood({ plan, work: workPlan(plan, memo.current) }), good ? rest : 0);
+    const later = setTimeout(() => setGood({ plan, work: workPlan(plan, memo.current) }), good ? restOf(rest) : 0);
     return () => clearTimeout(later);
   }, [plan, problems, good]);
 
