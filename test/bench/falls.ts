@@ -6,8 +6,9 @@ import { compareFalls } from '../core/formulas/fall-cases.ts';
 
 /** Processor time, ms, of one evaluation of the example as judged, standing on each side; the dearest. */
 export const evaluationCost = (): number => {
-  const costs = ['beside', 'stemSide', 'tipSide'].map((standing) => {
-    const given = { ...exampleOf(dropZone), standing, standOff: 4 };
+  const ways = ['free', 'mayHold', 'hangs'].flatMap((release) => ['beside', 'stemSide', 'tipSide'].map((standing) => ({ release, standing })));
+  const costs = ways.map((way) => {
+    const given = { ...exampleOf(dropZone), ...way, standOff: 4 };
     for (let k = 0; k < 50; k++) evaluate(dropZone, given, 'judged');
     const runs = 200;
     const before = process.cpuUsage().user;
