@@ -1,20 +1,9 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { sharedFacts } from '#core/plan/names.ts';
 import { dropGear, type Gear, gear, gearName, gearParts, keepGear, mostGear } from '#device/gear.ts';
+import { localShelf } from './local.ts';
 
-let held: { [name: string]: string };
-let refuses: boolean;
-beforeEach(() => {
-  held = {};
-  refuses = false;
-  vi.stubGlobal('localStorage', {
-    getItem: (name: string) => held[name] ?? null,
-    setItem: (name: string, value: string) => {
-      if (refuses) throw new DOMException('no', 'QuotaExceededError');
-      held[name] = value;
-    },
-  });
-});
+const shelf = localShelf();
 
 const one = (name: string, longest = 4.2): Gear => ({
   name,
@@ -25,7 +14,7 @@ const one = (name: string, longest = 4.2): Gear => ({
 });
 /** What is read where the list holds this. */
 const readOf = (...list: unknown[]): Gear[] => {
-  held[gearName] = JSON.stringify({ v: 1, gear: list });
+  shelf.held[gearName] = JSON.stringify({ v: 1, gear: list });
   return gear();
 };
 /** The same with one figure of it changed. */
@@ -35,7 +24,7 @@ describe('gear kept on the device', () => {
   it('is there again, by name', () => {
     expect([keepGear(one('Short pole', 3)), keepGear(one('Long pole'))]).toEqual(['kept', 'kept']);
     expect(gear()).toEqual([one('Long pole'), one('Short pole', 3)]);
-    expect(JSON.parse(held[gearName]!)).toMatchObject({ v: 1 });
+    expect(JSON.parse(shelf.held[gearName]!)).toMatchObject({ v: 1 });
   });
   it('measured again, it takes the place of what had its name', () => {
     keepGear(one('Long pole'));
@@ -57,7 +46,7 @@ describe('gear kept on the device', () => {
     expect(gear()).toContainEqual(one('Pole 7', 5));
   });
   it('says when the browser refuses', () => {
-    refuses = true;
+    shelf.refuses = true;
     expect(keepGear(one('Long pole'))).toBe('refused');
     expect(dropGear('Long pole')).toBe(false);
     expect(gear()).toEqual([]);
@@ -70,7 +59,7 @@ describe('gear kept on the device', () => {
 
 describe('a damaged list', () => {
   it.each(['{', '[]', '7', '{"gear":7}', '{"gear":{"0":1}}'])('as a whole (%s) is as empty, and can be kept into', (text) => {
-    held[gearName] = text;
+    shelf.held[gearName] = text;
     expect(gear()).toEqual([]);
     expect(keepGear(one('Long pole'))).toBe('kept');
     expect(gear()).toEqual([one('Long pole')]);
@@ -86,8 +75,8 @@ describe('a damaged list', () => {
     expect(readOf({ ...one('Long pole'), more: 1, figures: { ...one('').figures, weight: 7 } }, one('Long pole', 9))).toEqual([one('Long pole')]);
   });
   it('keeping leaves what another edition put beside it', () => {
-    held[gearName] = JSON.stringify({ v: 1, gear: [], beside: 'x' });
+    shelf.held[gearName] = JSON.stringify({ v: 1, gear: [], beside: 'x' });
     keepGear(one('Long pole'));
-    expect(JSON.parse(held[gearName]!)).toMatchObject({ beside: 'x' });
+    expect(JSON.parse(shelf.held[gearName]!)).toMatchObject({ beside: 'x' });
   });
 });

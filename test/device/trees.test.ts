@@ -1,19 +1,8 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { addVisit, forget, takenInYear, trees, treesName } from '#device/trees.ts';
+import { localShelf } from './local.ts';
 
-let held: { [name: string]: string };
-let refuses: boolean;
-beforeEach(() => {
-  held = {};
-  refuses = false;
-  vi.stubGlobal('localStorage', {
-    getItem: (name: string) => held[name] ?? null,
-    setItem: (name: string, value: string) => {
-      if (refuses) throw new DOMException('no', 'QuotaExceededError');
-      held[name] = value;
-    },
-  });
-});
+const shelf = localShelf();
 
 describe('trees kept on the device', () => {
   it('adds visits under a name, with the stem as measured last', () => {
@@ -37,15 +26,15 @@ describe('trees kept on the device', () => {
     expect(trees().map((t) => t.name)).toEqual(['Elm']);
   });
   it.each(['{', '[]', '{"trees":7}', '{"trees":[null,{"name":""},{"name":"x","stem":"1","visits":[]}]}'])('damaged (%s) is as empty', (text) => {
-    held[treesName] = text;
+    shelf.held[treesName] = text;
     expect(trees()).toEqual([]);
   });
   it('one damaged visit costs no other', () => {
-    held[treesName] = JSON.stringify({ trees: [{ name: 'Oak', stem: 400, visits: [{ day: 'soon', share: 5 }, { day: '2026-02-30x', share: 5 }, { day: '2026-09-01', share: -1 }, { day: '2026-09-01', share: 6 }] }] });
+    shelf.held[treesName] = JSON.stringify({ trees: [{ name: 'Oak', stem: 400, visits: [{ day: 'soon', share: 5 }, { day: '2026-02-30x', share: 5 }, { day: '2026-09-01', share: -1 }, { day: '2026-09-01', share: 6 }] }] });
     expect(trees()[0]?.visits).toEqual([{ day: '2026-09-01', share: 6 }]);
   });
   it('says when the browser refuses', () => {
-    refuses = true;
+    shelf.refuses = true;
     expect(addVisit('Ash', 200, { day: '2026-09-01', share: 3 })).toBe(false);
     expect(trees()).toEqual([]);
   });
