@@ -33,6 +33,8 @@ type Inside = { inputs: Inputs; value: number | string | null; passed: Outside |
 type End = Inside | { outside: Outside };
 
 const levels: readonly Level[] = ['stop', 'caution', 'note'];
+/** The order of findings: the worst first. */
+export const worstFirst = (a: { readonly level: Level }, b: { readonly level: Level }): number => levels.indexOf(a.level) - levels.indexOf(b.level);
 
 /** The finding that says the guesses reach where the method does not. */
 export const beyondGuess = 'beyondGuess';
@@ -214,7 +216,7 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
     if (found) findings.push({ id, level, values: found.values ?? {}, guess: entered === undefined });
   }
   if (beyond) findings.push({ id: beyondGuess, level: 'caution', values: beyond.values, guess: true });
-  findings.sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level));
+  findings.sort(worstFirst);
 
   const lead = calculator.lead as readonly string[];
   return {

@@ -1,5 +1,6 @@
 /** One traffic of findings: what every calculator says about every limb, and what the plan itself says, the worst first. */
 import type { AnyInput, Level, Values } from '../kit/calculator.ts';
+import { worstFirst } from '../kit/outcome.ts';
 import type { Plan } from './facts.ts';
 import { type Part, parts, type Run } from './feed.ts';
 import { type Gate, gates } from './names.ts';
@@ -16,8 +17,6 @@ export type PlanFinding = {
   readonly guess: boolean;
   readonly mends: readonly string[];
 };
-
-const levels: readonly Level[] = ['stop', 'caution', 'note'];
 
 /** Said by a figure of the answer already, or of what the plan settles itself. */
 const unsaid: { readonly [part in Part]?: readonly string[] } = {
@@ -112,7 +111,7 @@ const ofGate = (gate: Plan['gate']): PlanFinding[] => gates.flatMap((name: Gate)
 export const gateFindings = (plan: Plan): PlanFinding[] => sorted(ofGate(plan.gate));
 
 const sorted = (findings: readonly PlanFinding[]): PlanFinding[] =>
-  once([...findings].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level) || Number(a.guess) - Number(b.guess)));
+  once([...findings].sort((a, b) => worstFirst(a, b) || Number(a.guess) - Number(b.guess)));
 
 export const findingsOf = (plan: Plan, work: PlanWork): PlanFinding[] => sorted([
   ...ofGate(plan.gate),

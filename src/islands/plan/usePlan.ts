@@ -3,6 +3,7 @@
  * worked out when the hand rests; the picture follows at once, from the bearings alone.
  */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { worstFirst } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { byRuleOfNow, withEdition } from '#core/plan/edition.ts';
 import { type Fact, newLimb, newPlan, type Plan, type PlanLimb } from '#core/plan/facts.ts';
@@ -66,7 +67,7 @@ export const usePlan = (words: PlanWords) => {
     /** Whether the figures are those of the plan as it stands. */
     current: problems.length === 0 && good?.plan === plan,
     /** The worst first; the gate as it stands, the figures as they were worked out last. */
-    findings: [...gateFindings(plan), ...findings].sort((a, b) => levels.indexOf(a.level) - levels.indexOf(b.level)),
+    findings: [...gateFindings(plan), ...findings].sort(worstFirst),
     change: (some: Partial<Plan>): void => edit((now) => ({ ...now, ...some })),
     setFact: (name: string, fact: Fact): void => edit((now) => ({ ...now, facts: { ...now.facts, [name]: fact } })),
     setLimbFact: (name: string, fact: Fact): void => toLimb((one) => ({ ...one, facts: { ...one.facts, [name]: fact } })),
@@ -107,4 +108,3 @@ export const usePlan = (words: PlanWords) => {
     },
   };
 };
-const levels = ['stop', 'caution', 'note'];
