@@ -146,6 +146,23 @@ test('by touch alone: the invented plan, its faces, another limb, a bearing drag
   await expect.poll(() => page.locator('#limb-worker').inputValue()).not.toBe('90');
   const turned = await page.locator('#limb-worker').inputValue();
 
+  // A fact is changed with the picture and the worst finding in sight, and the field is not under them; folded there is more room.
+  const [seen, fact] = [page.locator('.plan .seen'), page.locator('#limb-spread')];
+  const stands = async (): Promise<number[]> => {
+    await page.evaluate(() => scrollTo({ top: 0, behavior: 'instant' }));
+    await fact.evaluate((field) => [field.blur(), field.focus()]);
+    await expect.poll(async () => (await fact.boundingBox())!.y, SOON).toBeLessThan(844);
+    const [above, below] = [(await seen.boundingBox())!, (await fact.boundingBox())!];
+    expect(below.y).toBeGreaterThanOrEqual(above.y + above.height);
+    return [above.y, above.height];
+  };
+  const [top, tall] = (await stands()) as [number, number];
+  expect(Math.abs(top)).toBeLessThan(1);
+  for (const part of ['svg', '.worst']) expect((await seen.locator(part).boundingBox())!.y).toBeGreaterThanOrEqual(0);
+  await seen.getByRole('button', { name: words.faces.folding }).tap();
+  expect((await stands())[1]).toBeLessThan(tall / 2);
+  await seen.getByRole('button', { name: words.faces.folding }).tap();
+
   // No violation with all of it open.
   await page.addScriptTag({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
   const found = await page.evaluate(async () => (await (globalThis as unknown as { axe: typeof axe }).axe.run()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html.slice(0, 160)}`));

@@ -7,7 +7,7 @@ export const Gate = ({ props, state }: { props: PlanProps; state: PlanState }) =
   const { gate } = props.words;
   const answers = state.plan.gate;
   const questions = (
-    <ol class="gate">
+    <ol class="gate" role="list">
       {gates.map((name) => {
         const { ask, instead, read } = gate.questions[name];
         return (

@@ -10,6 +10,7 @@ import { KeptPlans } from './kept/KeptPlans.tsx';
 import { useKept } from './kept/useKept.ts';
 import { Picture } from './Picture.tsx';
 import { SavePdf } from './SavePdf.tsx';
+import { Seen } from './Seen.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Traffic, Worst } from './Traffic.tsx';
 import { usePlan } from './usePlan.ts';
@@ -38,9 +39,10 @@ export default function Plan(props: PlanProps) {
         <Kept on={[plan.gate]}>{() => <Gate props={props} state={state} />}</Kept>
         <div class="calculator">
           <div class="result">
-            {good && <Picture props={props} state={state} good={good} />}
-            <Kept on={said}>{() => good && <Worst props={props} state={state} />}</Kept>
-            {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
+            <Seen words={words} picture={good && <Picture props={props} state={state} good={good} />}>
+              <Kept on={said}>{() => good && <Worst props={props} state={state} />}</Kept>
+              {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
+            </Seen>
           </div>
           <div class="work">
             <Facts props={props} state={state} />

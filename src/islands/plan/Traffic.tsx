@@ -87,10 +87,12 @@ export const Worst = ({ props, state }: { props: PlanProps; state: PlanState }) 
   const more = rest.length;
   return (
     <p class={`worst ${first.level}`}>
-      <span class="finding-word">{levels[first.level]}</span>
-      {first.limb !== null && <span class="limb-word">{`${fillIn(props.words.traffic.limb, { number: first.limb + 1 })}: `}</span>}
-      <Words props={props} finding={first} />
-      {more > 0 && <a href="#answer">{fillIn(props.words.traffic.more, { count: more })}</a>}
+      <span class="worst-say">
+        <span class="finding-word">{levels[first.level]}</span>
+        {first.limb !== null && <span class="limb-word">{`${fillIn(props.words.traffic.limb, { number: first.limb + 1 })}: `}</span>}
+        <Words props={props} finding={first} />
+      </span>
+      <a href="#answer">{more > 0 ? fillIn(props.words.traffic.more, { count: more }) : props.words.traffic.how}</a>
     </p>
   );
 };
