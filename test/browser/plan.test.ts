@@ -112,6 +112,13 @@ test('by keyboard alone: the gate, every figure, a bearing, a handle, to the she
   await page.locator('.plan-sheet').waitFor(SOON);
   expect(await page.locator('#plan-lineOffset').inputValue()).toBe('14.');
 
+  // The pole's ends the wrong way round are said at the field, in its own label.
+  await page.locator('#plan-poleShortest').fill('4.4');
+  await expect.poll(() => page.locator('#plan-poleShortest-error').innerText()).toContain(words.facts.poleShortest.label);
+  expect(await page.locator('#plan-poleShortest-error').innerText()).toContain('4.2');
+  await page.locator('#plan-poleShortest').fill('2.4');
+  await expect.poll(() => page.locator('#plan-poleShortest-error').innerText()).toBe('');
+
   await tabTo(page, '#limb-worker');
   await page.keyboard.press('ArrowDown');
   const before = Number(await page.locator('#limb-worker').inputValue());

@@ -1,5 +1,7 @@
 /** What is wrong with a plan: one that comes from outside, in its shape; one that is open, at its fields. Ids only. */
-import type { ChoiceInput, QuantityInput, Values } from '../kit/calculator.ts';
+import { lineClearance } from '../calculators/line-clearance.ts';
+import { stance } from '../calculators/stance.ts';
+import type { ChoiceInput, InputProblem, QuantityInput, Values } from '../kit/calculator.ts';
 import { type Fact, type Plan, type PlanLimb, planVersion } from './facts.ts';
 import { gates, limbBearings, limbChoices, limbFacts, longestText, mostLimbs, sharedBearings, sharedChoices, sharedFacts, siteTexts } from './names.ts';
 
@@ -100,15 +102,25 @@ const unneeded = ({ choices }: Plan): readonly string[] => [
   'ownDistance',
 ];
 
+/** What is wrong with each by itself. */
+const singleProblems = (plan: Plan, spare: readonly string[]): PlanProblem[] => [
+  ...names(sharedChoices).flatMap((name) => choiceProblem(`choices.${name}`, sharedChoices[name], plan.choices[name])),
+  ...names(sharedFacts).flatMap((name) => factProblem(`facts.${name}`, sharedFacts[name], plan.facts[name], !spare.includes(name))),
+  ...plan.limbs.flatMap((limb, i) => [
+    ...names(limbFacts).flatMap((name) => factProblem(`limbs.${i}.facts.${name}`, limbFacts[name], limb.facts[name], true)),
+    ...names(limbChoices).flatMap((name) => choiceProblem(`limbs.${i}.choices.${name}`, limbChoices[name], limb.choices[name])),
+  ]),
+];
+
+/** Facts against one another, as the calculators know it of those that a plan holds; asked once each is a figure of its own. */
+const against = ({ facts: { poleShortest, poleLongest, platformHeight }, choices: { workingFrom } }: Plan): InputProblem[] => [
+  ...(poleShortest.value === null || poleLongest.value === null ? [] : stance.relate({ poleShortest: poleShortest.value, poleLongest: poleLongest.value } as Parameters<typeof stance.relate>[0])),
+  ...lineClearance.relate({ workingFrom, platformHeight: platformHeight.value } as Parameters<typeof lineClearance.relate>[0]),
+];
+
 /** What keeps an open plan from being worked out, field by field; each calculator says the rest. */
 export const problemsOf = (plan: Plan): PlanProblem[] => {
-  const spare = unneeded(plan);
-  return [
-    ...names(sharedChoices).flatMap((name) => choiceProblem(`choices.${name}`, sharedChoices[name], plan.choices[name])),
-    ...names(sharedFacts).flatMap((name) => factProblem(`facts.${name}`, sharedFacts[name], plan.facts[name], !spare.includes(name))),
-    ...plan.limbs.flatMap((limb, i) => [
-      ...names(limbFacts).flatMap((name) => factProblem(`limbs.${i}.facts.${name}`, limbFacts[name], limb.facts[name], true)),
-      ...names(limbChoices).flatMap((name) => choiceProblem(`limbs.${i}.choices.${name}`, limbChoices[name], limb.choices[name])),
-    ]),
-  ];
+  const single = singleProblems(plan, unneeded(plan));
+  const said = single.map(({ at }) => at);
+  return [...single, ...against(plan).map(({ input, problem, values }) => wrong(`facts.${input}`, problem, values)).filter(({ at }) => !said.includes(at))];
 };

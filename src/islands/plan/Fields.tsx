@@ -6,10 +6,11 @@ import { readQuantity } from '#core/kit/read.ts';
 import { fieldText, showValue } from '#core/kit/show.ts';
 import { faceOf, type UnitSystem } from '#core/kit/units.ts';
 import type { Fact } from '#core/plan/facts.ts';
+import type { Part } from '#core/plan/feed.ts';
 import { longestText } from '#core/plan/names.ts';
 import type { PlanProblem } from '#core/plan/problems.ts';
-import { Say } from '../kit/Say.tsx';
-import { clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
+import { plain, Say } from '../kit/Say.tsx';
+import { calledHere, clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
 
 type FigureProps = {
   props: PlanProps;
@@ -32,11 +33,15 @@ const typed = (text: string, { input, fact, system }: FigureProps): Fact => {
   return read.kind === 'value' ? { value: read.value, got: fact.got } : { value: null, got: fact.got, text };
 };
 
-const problemText = ({ props, input, system, fact }: FigureProps, { problem, values }: PlanProblem): string => {
+const problemText = ({ props, name, input, system, fact }: FigureProps, { problem, values }: PlanProblem): string => {
   const words: { readonly [id: string]: string } = props.words.problems;
   const read = fact.text === undefined ? null : readQuantity(fact.text, input.unit, system);
   const bound = (end: string): string => showValue({ unit: input.unit, step: input.step }, values[end] as number, system);
-  return fillIn(words[read?.kind === 'problem' ? read.problem : problem] ?? problem, { text: fact.text ?? '', ...('min' in values ? { min: bound('min'), max: bound('max') } : {}) });
+  const here = words[read?.kind === 'problem' ? read.problem : problem];
+  if (here !== undefined) return fillIn(here, { text: fact.text ?? '', ...('min' in values ? { min: bound('min'), max: bound('max') } : {}) });
+  // Against another fact: the words of the calculator that knows of it, with what the field is called here.
+  const part = (Object.keys(props.parts) as Part[]).find((one) => problem in props.parts[one].words.problems);
+  return part ? plain(speakerOf(props, part), props.parts[part].words.problems[problem]!.replaceAll('{label}', calledHere(props, name)), values, system) : problem;
 };
 
 export const FigureField = (of: FigureProps) => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import demo from '#content/plan/demo.json';
 import { newLimb, newPlan, type Plan, turnedBy } from '#core/plan/facts.ts';
 import { problemsOf, readPlan, shapeProblems } from '#core/plan/problems.ts';
+import { evaluate, example } from '#core/registry.ts';
 
 const given = (change: (plan: any) => void): unknown => {
   const plan = structuredClone(demo);
@@ -49,6 +50,17 @@ describe('a plan', () => {
     expect(problemsOf(plan).map(({ at, problem }) => [at, problem])).toEqual([
       ['choices.ruleSet', 'notChoice'], ['facts.lineHeight', 'tooLarge'], ['limbs.0.facts.limbLength', 'tooSmall'], ['limbs.2.choices.support', 'notChoice'],
     ]);
+  });
+  it('says one fact against another at its field, as the calculator does; one that is wrong by itself once', () => {
+    const swapped = read(given((p) => Object.assign(p.facts, { poleShortest: { value: 4.3, got: 'judged' }, poleLongest: { value: 4.2, got: 'judged' } })));
+    expect(problemsOf(swapped)).toEqual([{ at: 'facts.poleShortest', problem: 'poleOrder', values: { poleLongest: 4.2 } }]);
+    expect(evaluate('stance', { ...example('stance'), poleShortest: 4.3, poleLongest: 4.2 }, 'measured')).toMatchObject({ kind: 'problems', problems: [{ input: 'poleShortest', problem: 'poleOrder' }] });
+    const endless = read(given((p) => Object.assign(p.facts, { poleShortest: { value: 7, got: 'judged' } })));
+    expect(problemsOf(endless)).toEqual([{ at: 'facts.poleShortest', problem: 'tooLarge', values: { min: 1.2, max: 6 } }]);
+    const open = read(given((p) => Object.assign(p.facts, { poleLongest: { value: null, got: 'judged' } })));
+    expect(problemsOf(open).map(({ at, problem }) => [at, problem])).toEqual([['facts.poleLongest', 'missing']]);
+    const floorless = read(given((p) => (p.choices.workingFrom = 'platform')));
+    expect(problemsOf(floorless).map(({ at, problem }) => [at, problem])).toEqual([['facts.platformHeight', 'noPlatform']]);
   });
   it('drops what a plan does not hold', () => {
     expect(read(given((p) => {
