@@ -31,6 +31,24 @@ const reachTurns = (pole: 'poleLongest' | 'poleShortest') => {
   );
 };
 
+/** Above the grip by this much (m), the cut is above it. */
+const hair = 1e-9;
+/**
+ * Where a guess puts the cut at the grip or below it, the pole is put away for a tool in the hand, from any stand-off: what
+ * is told goes as far as there. Nor is it too mild for one who held on to the pole, the cut less than half a metre down:
+ * - nearestStandOff, angleAtNearest: the pole lies level or points down, never near the limit; what is left is the landing.
+ *   They are worst where the cut is highest over the grip, which is inside.
+ * - furthestStandOff, clearance: a reach, least where the cut is highest or, where the ground falls towards it, at the
+ *   limit, and past it shorter by under 0.3 m. Who then does not reach comes in, up to the nearest, which holds.
+ * - angleAtFurthest: steeper the higher the cut. highestCut: not of this cut at all.
+ * - shortestReach: past the limit longer by as little, and never more than the pole; it makes a note, never a danger.
+ * Not so `belowPlatform`: towards it the nearest moves out until no place is left, so a guess that reaches it has no answer.
+ */
+const backAbove = {
+  cutHeight: (i: Heights) => i.gripHeight + i.platformHeight + hair,
+  gripHeight: (i: Heights) => i.cutHeight - i.platformHeight - hair,
+};
+
 /**
  * How it moves the pole's angle. A longer pole held to the same cut lies nearer to the slope: the sine of the angle
  * between them is as one to its length. So it flattens to a cut above the slope, rises to one below, and never turns.
@@ -74,6 +92,7 @@ export const stance = defineCalculator({
     heavy: { level: 'note' },
   },
   limits: ['belowGrip', 'belowPlatform'],
+  upTo: { belowGrip: backAbove },
   relate: ({ poleShortest, poleLongest }): InputProblem[] =>
     poleShortest > poleLongest ? [{ input: 'poleShortest', problem: 'poleOrder', values: { poleLongest } }] : [],
   compute: (i) => {

@@ -150,6 +150,12 @@ export type Calculator<
   middle: { readonly [name: string]: Middle };
   findings: { readonly [id: string]: FindingDefinition };
   limits: readonly string[];
+  /**
+   * Limits past which another way of working takes over, so that nothing told here is there too mild: who guesses may
+   * reach past one, has the ends up to it, and is told. For each, where an input, the others standing as given past the
+   * limit, is just back inside. Name a limit here only with the reason for every output.
+   */
+  upTo: { readonly [limit: string]: { readonly [K in keyof I]?: (inputs: InputsOf<I>) => number } };
   /** Outputs shown large, in order. */
   lead: readonly (keyof O & string)[];
   /** How the example's figures were got. */
@@ -223,6 +229,7 @@ export const defineCalculator = <const I extends InputSet, const O extends Outpu
   middle: {},
   findings: {},
   limits: [],
+  upTo: {},
   exampleGot: 'judged',
   relate: () => [],
   ...options,

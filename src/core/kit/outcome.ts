@@ -29,7 +29,8 @@ export type Outcome =
   | { kind: 'problems'; problems: InputProblem[] };
 
 type Run = (corner: Corner) => { inputs: Inputs; computed: Computed };
-type Inside = { inputs: Inputs; value: number | string | null; passed: Outside | undefined };
+/** `beyond`: part of the box lay past a limit that another way of working takes over from (`upTo`). */
+type Inside = { inputs: Inputs; value: number | string | null; passed: Outside | undefined; beyond: Outside | null };
 type End = Inside | { outside: Outside };
 
 const levels: readonly Level[] = ['stop', 'caution', 'note'];
@@ -44,14 +45,25 @@ export const allowing = 'allowing';
 const outputAt = (run: Run, corner: Corner, name: string): End => {
   const { inputs, computed } = run(corner);
   if (computed.kind === 'outside') return { outside: computed };
-  return { inputs, value: computed.outputs[name] ?? null, passed: computed.outside[name] };
+  return { inputs, value: computed.outputs[name] ?? null, passed: computed.outside[name], beyond: null };
 };
 
-/** The least or greatest value of a quantity over the tolerance box, and the inputs there. */
+/** From a corner past a limit of `upTo`: where the limit cuts the edges of the box that meet there. */
+const broughtBack = (run: Run, variables: readonly Variable[], upTo: AnyCalculator['upTo'], corner: Corner): Corner[] => {
+  const { inputs, computed } = run(corner);
+  const ways = (computed.kind === 'outside' && upTo[computed.limit]) || {};
+  return variables.flatMap(({ name, low, high }) => {
+    const at = ways[name]?.(inputs as never) ?? Number.NaN;
+    return at >= low && at <= high ? [{ ...corner, [name]: at }] : [];
+  });
+};
+
+/** The least or greatest value of a quantity over the tolerance box, as far as `upTo`, and the inputs there. */
 const extreme = (
-  run: Run, variables: readonly Variable[], name: string, output: Extract<AnyOutput, { kind: 'quantity' }>, end: 'low' | 'high',
+  run: Run, variables: readonly Variable[], upTo: AnyCalculator['upTo'], name: string, output: Extract<AnyOutput, { kind: 'quantity' }>, end: 'low' | 'high',
 ): End => {
   let best: End | null = null;
+  let beyond: Outside | null = null;
   const better = (a: End): boolean => {
     if (best === null || 'outside' in a) return true;
     if ('outside' in best || best.value === null) return false;
@@ -61,12 +73,16 @@ const extreme = (
   let corners = cornersOf(variables, output.moves, end);
   const consider = (corner: Corner): boolean => {
     const found = outputAt(run, corner, name);
+    if ('outside' in found && found.outside.limit in upTo) {
+      beyond ??= found.outside;
+      return false;
+    }
     const won = better(found);
     if (won) best = found;
     return won;
   };
   let bestCorner = corners[0] as Corner;
-  for (const corner of corners) if (consider(corner)) bestCorner = corner;
+  for (const corner of corners) for (const at of [corner, ...broughtBack(run, variables, upTo, corner)]) if (consider(at)) bestCorner = at;
   const bending = variables.filter((v) => output.moves[v.name] === 'bends');
   if (bending.length > 0) {
     // What bends may have its best just where the figures were entered.
@@ -84,7 +100,9 @@ const extreme = (
       .map((at) => ({ ...bestCorner, [variable.name]: at }));
     for (const corner of corners) if (consider(corner)) bestCorner = corner;
   }
-  return best as unknown as End;
+  const found = best as End | null;
+  if (found === null) return { outside: beyond as unknown as Outside };
+  return 'outside' in found ? found : { ...found, beyond };
 };
 
 /** What the ends of the tolerance allow a choice to be, and whether they reach outside. */
@@ -109,7 +127,7 @@ type Worked = { figure: Quantity | Choice | null; ends: Inputs[]; beyond: Outsid
 const noPlace: Outside = { kind: 'outside', limit: 'noPlace', values: {} };
 
 const workOut = (
-  run: Run, variables: readonly Variable[], name: string, output: AnyOutput, nominal: number | string | null,
+  run: Run, variables: readonly Variable[], upTo: AnyCalculator['upTo'], name: string, output: AnyOutput, nominal: number | string | null,
 ): Worked | Outside => {
   if (output.kind === 'choice') {
     const { found, beyond } = choicesAt(run, variables, name, output.moves);
@@ -117,13 +135,12 @@ const workOut = (
     found.delete(nominal);
     return { figure: { value: nominal, also: [...found].sort() }, ends: [], beyond };
   }
-  const low = extreme(run, variables, name, output, 'low');
-  const high = extreme(run, variables, name, output, 'high');
+  const low = extreme(run, variables, upTo, name, output, 'low');
+  const high = extreme(run, variables, upTo, name, output, 'high');
   const needed = { up: [high], down: [low], both: [low, high] }[output.protects];
   const missing = needed.find((end) => 'outside' in end);
   if (missing) return missing.outside;
-  const other = [low, high].find((end) => 'outside' in end);
-  const beyond = other ? other.outside : null;
+  const beyond = [low, high].map((end) => ('outside' in end ? end.outside : end.beyond)).find((end) => end !== null) ?? null;
   const deciding = needed as Inside[];
   const ends = deciding.map((end) => end.inputs);
   if (typeof nominal !== 'number' || deciding.some((end) => end.value === null)) {
@@ -196,7 +213,7 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   let beyond: Outside | null = own?.beyond ?? past;
   for (const [name, output] of Object.entries(calculator.outputs as { [name: string]: AnyOutput })) {
     const range = own?.outputs[name];
-    const worked = range ? ranged(range, inputs, output, nominal.outputs[name] ?? null) : workOut(run, variables, name, output, nominal.outputs[name] ?? null);
+    const worked = range ? ranged(range, inputs, output, nominal.outputs[name] ?? null) : workOut(run, variables, calculator.upTo, name, output, nominal.outputs[name] ?? null);
     if ('kind' in worked) return { ...worked };
     outputs[name] = worked.figure;
     ends[name] = worked.ends;

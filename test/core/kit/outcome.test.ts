@@ -96,6 +96,37 @@ describe('outside', () => {
   });
 });
 
+describe('a limit that the ends are taken up to', () => {
+  const upTo = (edge: number): Toy => ({ outsideWhen: (x) => x > edge, upTo: () => edge });
+  it('the end is at the limit, and it is said that the guess reaches past it', () => {
+    const outcome = answered(run(upTo(11)));
+    expect(outcome.outputs['out']).toEqual({ value: 10, low: 8, high: 11, planOn: 11, planAt: { x: 11, y: 5 } });
+    expect(outcome.findings).toEqual([{ id: 'beyondGuess', level: 'caution', values: { x: 12 }, guess: true }]);
+  });
+  it('at the end that does not protect too', () => {
+    expect(answered(run({ ...upTo(11), protects: 'down' }))).toMatchObject({ outputs: { out: { low: 8, high: 11, planOn: 8 } }, findings: [{ id: 'beyondGuess' }] });
+    expect(out({ outsideWhen: (x) => x < 9, upTo: () => 9 })).toMatchObject({ low: 9, high: 12, planOn: 12 });
+  });
+  it('each corner is brought back by itself', () => {
+    // Outside where x > y + 5.5, y from 4 to 6: with y at 4 up to 9.5, with y at 6 up to 11.5.
+    const slanted: Toy = { outsideWhen: (x, y) => x > y + 5.5, upTo: (_, y) => y + 5.5, moves: { x: 'bends', y: 'bends' } };
+    expect(out({ ...slanted, value: (x) => x })).toMatchObject({ high: 11.5, planAt: { x: 11.5, y: 6 } });
+    expect(out({ ...slanted, value: (x, y) => x - y })?.high).toBeCloseTo(5.5, 12);
+    expect(out({ ...slanted, value: (x, y) => x - 3 * y, protects: 'down' })).toMatchObject({ low: -10, high: -2.5 });
+  });
+  it('a turn past it is not taken', () => {
+    expect(out({ ...upTo(11), value: (x) => -((x - 11.5) ** 2), moves: { x: 'bends' }, turns: { x: () => 11.5 } })).toMatchObject({ high: -0.25, planAt: { x: 11 } });
+  });
+  it('nowhere to bring a corner back to: outside, where that end protects', () => {
+    expect(run({ outsideWhen: (x) => x > 11, upTo: () => 7 })).toEqual({ kind: 'outside', limit: 'edge', values: { x: 12 } });
+    expect(run({ outsideWhen: (x) => x > 11, upTo: () => Number.NaN }).kind).toBe('outside');
+    expect(out({ outsideWhen: (x) => x > 11, upTo: () => 13, protects: 'down' })).toMatchObject({ low: 8, high: 10 });
+    // Brought back to a place that is outside all the same.
+    expect(run({ outsideWhen: (x) => x > 11, upTo: () => 11.5 }).kind).toBe('outside');
+  });
+  it('as entered past it: the outcome is outside', () => expect(run(upTo(9.9))).toMatchObject({ kind: 'outside', values: { x: 10 } }));
+});
+
 describe('no such place', () => {
   it('as entered, or where it protects: no figure', () => {
     expect(out({ value: (x) => (x >= 10 ? null : x) })).toBeNull();

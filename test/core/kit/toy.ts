@@ -14,9 +14,10 @@ export type Toy = {
   outsideWhen?: (x: number, y: number) => boolean;
   finding?: FindingDefinition;
   raise?: (x: number, y: number) => RawFinding | false;
+  upTo?: (x: number, y: number) => number;
   ranges?: (ends: { readonly x?: readonly [number, number] }) => Ranges;
 };
-export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = 'up', outsideWhen = () => false, finding, raise = () => false, ranges }: Toy) =>
+export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = 'up', outsideWhen = () => false, finding, raise = () => false, upTo, ranges }: Toy) =>
   defineCalculator({
     id: 'toy',
     inputs: {
@@ -27,6 +28,7 @@ export const toy = ({ value = (x) => x, moves = { x: 'up' }, turns, protects = '
     lead: ['out'],
     findings: finding ? { bad: finding } : {},
     limits: ['edge'],
+    ...(upTo ? { upTo: { edge: { x: (i: { x: number; y: number }) => upTo(i.x, i.y) } } } : {}),
     ...(ranges ? { ranges: (_: unknown, ends: { readonly x?: readonly [number, number] }) => ranges(ends) } : {}),
     compute: ({ x, y }): Computed<'out'> =>
       outsideWhen(x, y)
