@@ -50,17 +50,20 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
   };
   const follow = useRef(drag);
   follow.current = drag;
-  // A browser holds pointermove back until the next frame; where it tells of moves at once, the work is done while it waits.
+  // A browser holds pointermove back until the next frame; where it tells of moves at once, the first is followed while it waits.
+  const ahead = useRef(false);
   useEffect(() => {
-    let drawn = true;
     const early = (event: Event) => {
-      if (!drawn) return;
-      drawn = false;
-      requestAnimationFrame(() => (drawn = true));
+      if (ahead.current) return;
+      ahead.current = true;
       follow.current(event as PointerEvent);
     };
     itself.current?.addEventListener('pointerrawupdate', early);
   }, []);
+  const inFrame = (event: PointerEvent) => {
+    ahead.current = false;
+    drag(event);
+  };
   const drop = () => {
     grab.current = null;
     onHold(false);
@@ -80,7 +83,7 @@ export function Handle<Move>({ handle, reach, units, onMove, onHold }: Props<Mov
       aria-valuetext={handle.says[units]}
       onKeyDown={byKey}
       onPointerDown={take}
-      onPointerMove={drag}
+      onPointerMove={inFrame}
       onPointerUp={drop}
       onPointerCancel={drop}
     >

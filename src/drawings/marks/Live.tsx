@@ -36,11 +36,16 @@ const useReach = (id: string, width: number): number => {
 
 export function Live<Move>({ placed, hold, onMove, units = 'metric', ...sheet }: Props<Move>) {
   const reach = useReach(sheet.id, placed.box.width);
+  const [drags, setDrags] = useState(false);
+  const onHold = (on: boolean) => {
+    setDrags(on);
+    hold(placed.frame)(on);
+  };
   return (
-    <Sheet {...sheet} placed={placed}>
+    <Sheet {...sheet} placed={placed} only={drags ? units : undefined}>
       {onMove &&
         placed.handles.map((handle) => (
-          <Handle key={handle.id} handle={handle} reach={reach} units={units} onMove={onMove} onHold={hold(placed.frame)} />
+          <Handle key={handle.id} handle={handle} reach={reach} units={units} onMove={onMove} onHold={onHold} />
         ))}
     </Sheet>
   );

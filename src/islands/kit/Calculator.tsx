@@ -53,7 +53,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
 
 export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, own = [], quietOutside = true, aid, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
-  const { outcome, good, fields, system, general, linkUnits, isExample, predicts, query } = state;
+  const { outcome, good, fields, system, general, linkUnits, isExample, predicts } = state;
   const described = good
     ? plain(speaker, words.drawing, {
         ...good.inputs as Record<string, number | string>,
@@ -117,7 +117,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
           )}
         </Kept>
         {after}
-        <Kept on={[query, outcome, good, system, predicts]}>{() => <Rested><ShareBar speaker={speaker} state={state} titles={titles} /></Rested>}</Kept>
+        <Kept on={[fields, outcome, good, system, predicts]}>{() => <Rested><ShareBar speaker={speaker} state={state} titles={titles} /></Rested>}</Kept>
         <p class="soft">{frame.statement}</p>
       </div>
     </div>

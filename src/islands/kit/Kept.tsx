@@ -7,22 +7,27 @@ export const Kept = ({ on, children }: { on: readonly unknown[]; children: () =>
 
 /** How long the hand must rest before what it does not look at follows, ms; one that turns round with a handle has not let go. */
 const rest = 150;
-const held = 400;
-/** @returns `usual`, or longer while a handle of a drawing is held */
-export const restOf = (usual: number): number => (document.querySelector('.mark-handle:active') ? held : usual);
+const held = 800;
 
-/** Who waits for the hand to rest, and the one clock for all of them. */
+/** Who waits for the hand to rest, when one last asked, and the one clock for all of them. */
 const waiting = new Set<() => void>();
+let asked = 0;
 let clock: ReturnType<typeof setTimeout> | undefined;
-const whenRested = (go: () => void): void => {
-  waiting.add(go);
-  clearTimeout(clock);
-  clock = setTimeout(() => {
-    const all = [...waiting];
-    waiting.clear();
-    for (const one of all) one();
-  }, restOf(rest));
+const look = (): void => {
+  const left = asked + (document.querySelector('.mark-handle:active') ? held : rest) - performance.now();
+  clock = left > 0 ? setTimeout(look, left) : undefined;
+  if (clock) return;
+  const all = [...waiting];
+  waiting.clear();
+  for (const one of all) one();
 };
+/** Calls it when the hand has rested; once, however often it is asked meanwhile. A clock is not set anew at each move: that is dear. */
+export const whenRested = (go: () => void): void => {
+  waiting.add(go);
+  asked = performance.now();
+  clock ??= setTimeout(look, rest);
+};
+export const notWhenRested = (go: () => void): void => void waiting.delete(go);
 
 /** What is out of sight, or read only when the hand rests: drawn again when it does. */
 export const Rested = ({ children }: { children: ComponentChildren }) => {
@@ -33,6 +38,6 @@ export const Rested = ({ children }: { children: ComponentChildren }) => {
     latest.current = children;
     if (shown !== children) whenRested(follow.current);
   }, [children]);
-  useEffect(() => () => void waiting.delete(follow.current), []);
+  useEffect(() => () => notWhenRested(follow.current), []);
   return <>{shown}</>;
 };

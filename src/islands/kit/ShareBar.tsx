@@ -34,10 +34,10 @@ export const ShareBar = ({ speaker, state, titles }: Props) => {
   const [said, setSaid] = useState('');
   const copy = async (end: string, done: string): Promise<void> => {
     try {
-      await navigator.clipboard.writeText(`${location.origin}${location.pathname}?${state.query}${end}`);
+      await navigator.clipboard.writeText(`${location.origin}${location.pathname}?${state.query()}${end}`);
       setSaid(done);
     } catch {
-      history.replaceState(history.state, '', `?${state.query}${end}`);
+      history.replaceState(history.state, '', `?${state.query()}${end}`);
       setSaid(frame.copyFailed);
     }
   };

@@ -2,19 +2,19 @@
  * The state of one calculator on its page: fields, outcome, the last good answer, and the address that holds it all.
  * The first render is the example, as the server made it; the address is read after.
  */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator, AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
 import { readLink, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Outcome } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { held, hold, onChange, set, settings } from '#device/settings.ts';
+import { notWhenRested, whenRested } from './Kept.tsx';
 import { typedIn, withTyped } from './typed.ts';
 import { entered, exampleFields, type Fields, fieldsFrom, forLink, inSystem, withGirth, withText, withValue } from './fields.ts';
 
 export type Good = { inputs: Inputs; outcome: Answer };
 export type CalculatorState = ReturnType<typeof useCalculator>;
 
-const pause = 200;
 /** At the end of an address: the answer is held back until the learner asks for it. */
 export const predictMark = '#predict';
 
@@ -74,13 +74,18 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     if (isRead) delete document.documentElement.dataset['linked'];
   }, [isRead]);
 
-  const rules = markOf?.(inputs);
-  const query = writeLink(calculator, forLink(fields), entered(fields).got, rules ? { rules } : {});
-  useEffect(() => {
-    if (!touched) return;
-    const later = setTimeout(() => history.replaceState(history.state, '', `?${query}${location.hash}`), pause);
-    return () => clearTimeout(later);
-  }, [query, touched]);
+  /** Every figure as a link holds it. */
+  const query = (): string => {
+    const rules = markOf?.(inputs);
+    return writeLink(calculator, forLink(fields), entered(fields).got, rules ? { rules } : {});
+  };
+  const latest = useRef(query);
+  latest.current = query;
+  const [toAddress] = useState(() => () => history.replaceState(history.state, '', `?${latest.current()}${location.hash}`));
+  useLayoutEffect(() => {
+    if (touched) whenRested(toAddress);
+  }, [fields, touched]);
+  useEffect(() => () => notWhenRested(toAddress), []);
 
   const change = (next: (before: Fields) => Fields): void => {
     setTouched(true);

@@ -2,10 +2,11 @@
 import type { ComponentChildren } from 'preact';
 import type { ChoiceInput, QuantityInput } from '#core/kit/calculator.ts';
 import { ruleChanged } from '#core/plan/edition.ts';
+import type { PlanLimb } from '#core/plan/facts.ts';
 import {
   limbBearings, limbChoices, limbFacts, mostLimbs, type SharedBearing, sharedChoices, type SharedFact, sharedFacts, siteTexts,
 } from '#core/plan/names.ts';
-import { Kept } from '../kit/Kept.tsx';
+import { Kept, Rested } from '../kit/Kept.tsx';
 import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
 import { GearList } from './GearList.tsx';
 import type { PlanState } from './usePlan.ts';
@@ -18,7 +19,8 @@ const gear: readonly SharedFact[] = ['poleShortest', 'poleLongest', 'barLength',
 const platform: readonly SharedFact[] = ['platformHeight', 'boomReach'];
 const usual: readonly SharedFact[] = ['margin', 'swing', 'offSquare', 'barMargin', 'undercut', 'strength', 'springUp', 'handHeight', 'barTip', 'stumble'];
 
-// A field is drawn again only when it is its own figure that has changed: a bearing that is dragged changes one.
+// A field is drawn again only when it is its own figure that has changed: a bearing that is dragged changes one. That one
+// follows when the hand rests: the browser looks through the whole form when a choice is changed for it.
 const Shared = ({ props, state, name }: Part & { name: SharedFact }) => {
   const fact = state.plan.facts[name];
   const problem = state.problems.find(({ at }) => at === `facts.${name}`);
@@ -49,9 +51,9 @@ const SharedChoice = ({ props, state, name }: Part & { name: keyof typeof shared
 const SharedBearing = ({ props, state, name }: Part & { name: SharedBearing }) => {
   const bearing = state.plan.bearings[name];
   return (
-    <Kept on={[bearing]}>
-      {() => <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={bearing} onTurn={(to) => state.setBearing(name, to)} />}
-    </Kept>
+    <Rested>
+      <BearingField props={props} id={`plan-${name}`} label={props.words.bearings[name]} bearing={bearing} onTurn={(to) => state.setBearing(name, to)} />
+    </Rested>
   );
 };
 
@@ -110,6 +112,34 @@ const Order = ({ props, state }: Part) => {
   );
 };
 
+const LimbFacts = ({ props, state, one }: Part & { one: PlanLimb }) => (
+  <>
+    {(Object.keys(limbFacts) as (keyof typeof limbFacts)[]).map((name) => {
+      const problem = state.problems.find(({ at }) => at === `limbs.${state.limb}.facts.${name}`);
+      return (
+        <Kept key={name} on={[one.facts[name], problem?.problem, state.system, state.limb]}>
+          {() => (
+            <FigureField
+              props={props} name={name} id={`limb-${name}`} input={limbFacts[name] as QuantityInput} fact={one.facts[name]} system={state.system}
+              problem={problem} onFact={(fact) => state.setLimbFact(name, fact)}
+            />
+          )}
+        </Kept>
+      );
+    })}
+    {(Object.keys(limbChoices) as (keyof typeof limbChoices)[]).map((name) => (
+      <Kept key={name} on={[one.choices[name], state.limb]}>
+        {() => (
+          <ChoiceField
+            id={`limb-${name}`} label={props.words.choices[name]} input={limbChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
+            chosen={one.choices[name]} onChoose={(option) => state.setLimbChoice(name, option)}
+          />
+        )}
+      </Kept>
+    ))}
+  </>
+);
+
 const Limb = ({ props, state }: Part) => {
   const one = state.plan.limbs[state.limb]!;
   return (
@@ -117,35 +147,13 @@ const Limb = ({ props, state }: Part) => {
       <h2>{props.words.parts.limb}</h2>
       <Order props={props} state={state} />
       <TextField id="limb-name" label={props.words.limbs.name} value={one.name} onText={state.nameLimb} />
-      {(Object.keys(limbFacts) as (keyof typeof limbFacts)[]).map((name) => {
-        const problem = state.problems.find(({ at }) => at === `limbs.${state.limb}.facts.${name}`);
-        return (
-          <Kept key={name} on={[one.facts[name], problem?.problem, state.system, state.limb]}>
-            {() => (
-              <FigureField
-                props={props} name={name} id={`limb-${name}`} input={limbFacts[name] as QuantityInput} fact={one.facts[name]} system={state.system}
-                problem={problem} onFact={(fact) => state.setLimbFact(name, fact)}
-              />
-            )}
-          </Kept>
-        );
-      })}
-      {(Object.keys(limbChoices) as (keyof typeof limbChoices)[]).map((name) => (
-        <Kept key={name} on={[one.choices[name], state.limb]}>
-          {() => (
-            <ChoiceField
-              id={`limb-${name}`} label={props.words.choices[name]} input={limbChoices[name] as ChoiceInput} called={props.choices[name] ?? {}}
-              chosen={one.choices[name]} onChoose={(option) => state.setLimbChoice(name, option)}
-            />
-          )}
-        </Kept>
-      ))}
+      <Kept on={[one.facts, one.choices, state.problems, state.system, state.limb]}>{() => <LimbFacts props={props} state={state} one={one} />}</Kept>
       <p class="hint">{props.words.bearings.say}</p>
       <div class="clocks">
         {limbBearings.map((name) => (
-          <Kept key={name} on={[one.bearings[name], state.limb]}>
-            {() => <BearingField props={props} id={`limb-${name}`} label={props.words.bearings[name]} bearing={one.bearings[name]} onTurn={(to) => state.setLimbBearing(name, to)} />}
-          </Kept>
+          <Rested key={`${name} ${state.limb}`}>
+            <BearingField props={props} id={`limb-${name}`} label={props.words.bearings[name]} bearing={one.bearings[name]} onTurn={(to) => state.setLimbBearing(name, to)} />
+          </Rested>
         ))}
       </div>
     </section>
@@ -154,36 +162,44 @@ const Limb = ({ props, state }: Part) => {
 
 export const Facts = ({ props, state }: Part) => {
   const { parts } = props.words;
-  const { choices } = state.plan;
+  const { plan, problems, system } = state;
+  const { choices, facts, bearings } = plan;
   const shared = (names: readonly SharedFact[]) => names.map((name) => <Shared key={name} props={props} state={state} name={name} />);
+  const now = [facts, choices, bearings, plan.ruleEdition, problems, system] as const;
   return (
     <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-      <Kept on={[state.plan.site, state.plan.name]}>{() => <Site props={props} state={state} />}</Kept>
-      <section>
-        <h2>{parts.gear}</h2>
-        <SharedChoice props={props} state={state} name="species" />
-        <SharedChoice props={props} state={state} name="workingFrom" />
-        {choices.workingFrom === 'platform' && shared(platform)}
-        <GearList state={state} />
-        {shared(gear)}
-        <SharedBearing props={props} state={state} name="downhill" />
-      </section>
-      <section>
-        <h2>{parts.line}</h2>
-        <SharedChoice props={props} state={state} name="wires" />
-        {choices.wires === 'yes' && (
+      <Kept on={[plan.site, plan.name]}>{() => <Site props={props} state={state} />}</Kept>
+      <Kept on={now}>
+        {() => (
           <>
-            <SharedChoice props={props} state={state} name="ruleSet" />
-            <RuleChanged props={props} state={state} />
-            <SharedChoice props={props} state={state} name="lineKind" />
-            <SharedChoice props={props} state={state} name="toldBy" />
-            {shared(line)}
-            <SharedBearing props={props} state={state} name="line" />
+            <section>
+              <h2>{parts.gear}</h2>
+              <SharedChoice props={props} state={state} name="species" />
+              <SharedChoice props={props} state={state} name="workingFrom" />
+              {choices.workingFrom === 'platform' && shared(platform)}
+              <GearList state={state} />
+              {shared(gear)}
+              <SharedBearing props={props} state={state} name="downhill" />
+            </section>
+            <section>
+              <h2>{parts.line}</h2>
+              <SharedChoice props={props} state={state} name="wires" />
+              {choices.wires === 'yes' && (
+                <>
+                  <SharedChoice props={props} state={state} name="ruleSet" />
+                  <RuleChanged props={props} state={state} />
+                  <SharedChoice props={props} state={state} name="lineKind" />
+                  <SharedChoice props={props} state={state} name="toldBy" />
+                  {shared(line)}
+                  <SharedBearing props={props} state={state} name="line" />
+                </>
+              )}
+            </section>
           </>
         )}
-      </section>
+      </Kept>
       <Limb props={props} state={state} />
-      <Folded title={parts.usual}>{shared(usual)}</Folded>
+      <Kept on={now}>{() => <Folded title={parts.usual}>{shared(usual)}</Folded>}</Kept>
     </form>
   );
 };

@@ -2,7 +2,7 @@
  * The state of the plan on its page: the plan as it stands, what is wrong with it, and what was worked out last. Figures are
  * worked out when the hand rests; the picture follows at once, from the bearings alone.
  */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { worstFirst } from '#core/kit/outcome.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { byRuleOfNow, withEdition } from '#core/plan/edition.ts';
@@ -10,14 +10,14 @@ import { type Fact, newLimb, newPlan, type Plan, type PlanLimb } from '#core/pla
 import type { Memo } from '#core/plan/feed.ts';
 import { findingsOf, gateFindings } from '#core/plan/findings.ts';
 import { mostLimbs } from '#core/plan/names.ts';
-import { problemsOf } from '#core/plan/problems.ts';
+import { type PlanProblem, problemsOf } from '#core/plan/problems.ts';
 import { workPlan, type PlanWork } from '#core/plan/work.ts';
 import { onChange, settings } from '#device/settings.ts';
-import { restOf } from '../kit/Kept.tsx';
+import { notWhenRested, whenRested } from '../kit/Kept.tsx';
 import type { PlanWords } from './words.ts';
 
-/** How long the hand must rest before figures follow, ms. */
-const rest = 120;
+/** No problem is always the same one, so that what hangs on it is not drawn again. */
+const none: readonly PlanProblem[] = [];
 
 export type Worked = { readonly plan: Plan; readonly work: PlanWork };
 export type PlanState = ReturnType<typeof usePlan>;
@@ -36,12 +36,21 @@ export const usePlan = (words: PlanWords) => {
     return onChange(({ units }) => setSystem(units));
   }, []);
 
-  const problems = useMemo(() => problemsOf(plan), [plan]);
-  useEffect(() => {
-    if (problems.length > 0 || good?.plan === plan) return;
-    const later = setTimeout(() => setGood({ plan, work: workPlan(plan, memo.current) }), good ? restOf(rest) : 0);
-    return () => clearTimeout(later);
-  }, [plan, problems, good]);
+  const problems = useMemo(() => {
+    const found = problemsOf(plan);
+    return found.length === 0 ? none : found;
+  }, [plan]);
+  const work = (): void => {
+    if (problems.length === 0 && good?.plan !== plan) setGood({ plan, work: workPlan(plan, memo.current) });
+  };
+  const latest = useRef(work);
+  latest.current = work;
+  const [follow] = useState(() => () => latest.current());
+  useLayoutEffect(() => {
+    if (good) whenRested(follow);
+    else follow();
+  }, [plan, good === null]);
+  useEffect(() => () => notWhenRested(follow), []);
 
   const limb = Math.min(chosen, plan.limbs.length - 1);
   /** A change of the reader's: from then on the plan has the edition of its rule set. */

@@ -73,7 +73,7 @@ export const deskOf = ({ store, place, now, put, rename, blank, hear, pauses }: 
       if (told) tell(now());
     },
     hear: (standing) => {
-      set({ standing });
+      if (standing !== state.standing) set({ standing });
       if (standing === 'kept') void list();
     },
     onCopy: ({ id }) => {

@@ -3,10 +3,11 @@
  * plan in its place goes through the desk (`start`, `open`, `look` for the invented one, `back`), which saves the one that
  * is open and calls `put`; done otherwise, it would be kept as a change of the one that is open.
  */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Plan } from '#core/plan/facts.ts';
 import { planStore } from '#device/plans/store.ts';
 import { openPlace } from '#device/plans/unsaved.ts';
+import { notWhenRested, whenRested } from '../../kit/Kept.tsx';
 import { type Desk, deskOf, emptyDesk } from './desk.ts';
 
 type Options = { readonly plan: Plan; /** Lays another plan open on the page. */ readonly put: (plan: Plan) => void; readonly rename: (name: string) => void; /** A new one, with nothing in it. */ readonly blank: () => Plan };
@@ -50,7 +51,9 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
     };
   }, []);
 
-  useEffect(() => desk?.tell(now.current), [plan, desk]);
+  const [tell] = useState(() => () => there.current?.tell(now.current));
+  useLayoutEffect(() => whenRested(tell), [plan, desk]);
+  useEffect(() => () => notWhenRested(tell), []);
 
   // A link is done with once its plan is the reader's own: a reload must not bring back what it was.
   useEffect(() => {
