@@ -20,8 +20,8 @@ describe('the scene', () => {
   it('has the worker as far from plumb under the cut as they stand, at their bearing', () => {
     for (const { feet, cuts, standOff } of limbs) expect(far(feet!, cuts.at(-1)!)).toBeCloseTo(standOff, 9);
     const [x, y] = limbs[2]!.feet!;
-    // The dead limb: cut 0.3 m out at 9 o'clock, the worker 1.5 m from there at 6.
-    expect([x, y]).toEqual([expect.closeTo(-0.3, 9), expect.closeTo(-1.5, 9)]);
+    // The dead limb: cut 0.3 m out at 9 o'clock, the worker 1.6 m from there at 6.
+    expect([x, y]).toEqual([expect.closeTo(-0.3, 9), expect.closeTo(-1.6, 9)]);
   });
   it('keeps the worker out of every landing of the limb they cut', () => {
     for (const { feet, cuts, landings } of limbs) {

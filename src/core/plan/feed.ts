@@ -8,10 +8,10 @@ import { lineClearance } from '../calculators/line-clearance.ts';
 import { stance } from '../calculators/stance.ts';
 import { cos, sin, tan } from '../formulas/angles.ts';
 import type { AnyCalculator, Got, QuantityInput, Tolerance } from '../kit/calculator.ts';
-import { evaluate, type Inputs, type Outcome } from '../kit/outcome.ts';
+import { evaluate, type Inputs, type Outcome, type Quantity } from '../kit/outcome.ts';
 import type { Fact, Plan, PlanLimb } from './facts.ts';
-import { limbFacts, sharedFacts } from './names.ts';
-import { along, apart, offSquare, riseAlong, type Spot, spotAt, standingOf, steepnessIn } from './turn.ts';
+import { limbFacts } from './names.ts';
+import { apartBetween, mostOffSquare, riseAlong, riseOff, type Spot, spotAt, standingOf } from './turn.ts';
 
 export const parts = { stance, dropZone, barLength, limbWeight, cutOrder, approachDistance, lineClearance } as const;
 export type Part = keyof typeof parts;
@@ -21,7 +21,7 @@ export type Run = { readonly part: Part; readonly inputs: Inputs; readonly got: 
 export type Memo = Map<string, Outcome>;
 const mostKept = 400;
 
-type Fed = { readonly [name: string]: Fact | number | string | null };
+export type Fed = { readonly [name: string]: Fact | number | string | null };
 const isFact = (value: Fed[string]): value is Fact => typeof value === 'object' && value !== null;
 
 /** Runs a calculator. A fact goes as it was got; a bare figure is carried or chosen, and exact. */
@@ -36,12 +36,18 @@ export const run = (part: Part, fed: Fed, memo: Memo): Run => {
   return { part, inputs, got, outcome };
 };
 
+/** What a calculator says to plan on; null where it has no answer, or no such place in it. */
+export const planOn = (outcome: Outcome, name: string): number | null => {
+  const figure = outcome.kind === 'answer' ? outcome.outputs[name] : null;
+  return figure && 'planOn' in figure ? (figure as Quantity).planOn : null;
+};
+
 /** A piece of a limb: its cut is so far out from the limb's own cut, and it is so long. */
 export type Piece = { readonly from: number; readonly length: number };
 
-const known = (fact: Fact): number => fact.value as number;
+export const known = (fact: Fact): number => fact.value as number;
 /** A fact with another value, got in the same way. */
-const moved = (fact: Fact, value: number): Fact => ({ value, got: fact.got });
+export const moved = (fact: Fact, value: number): Fact => ({ value, got: fact.got });
 
 /** How far out a value may be, got so: what the calculators allow for it. Only for what is judged or measured. */
 export const slack = ({ tolerance }: QuantityInput, value: number, got: Fact['got']): number => {
@@ -60,28 +66,44 @@ const heightThere = (plan: Plan, limb: PlanLimb, piece: Piece): number => {
   const out = piece.from * cos(known(limb.facts.limbAngle));
   return cutOf(limb, piece).height - out * tan(riseAlong(known(plan.facts.groundSlope), plan.bearings.downhill, limb.bearings.points));
 };
-const floorOf = ({ choices, facts }: Plan): Fact | number => (choices.workingFrom === 'ground' ? 0 : facts.platformHeight);
+export const floorOf = ({ choices, facts }: Plan): Fact | number => (choices.workingFrom === 'ground' ? 0 : facts.platformHeight);
 
-export const feedStance = (plan: Plan, limb: PlanLimb, piece: Piece, landingReach: number): Fed => {
+/** How far it lands any way, m, the margin beside it in `half` alone; `swing`: how far off its own direction, with what a bearing may be out, degrees. */
+export type Landing = { readonly outward: number; readonly inward: number; readonly half: number; readonly swing: number; readonly towards: number; readonly keepOut: number };
+
+/** Which side of the limb the worker may stand on at the worst. */
+const standsAt = ({ bearings: { points, worker } }: PlanLimb) => standingOf(points, worker, mostOffSquare(points, worker));
+/** Off square beside the limb the strip it falls in lies nearer by so many degrees: as if it swung by so much more. */
+const swingSeen = ({ facts }: Plan, limb: PlanLimb): number => {
+  const swing = known(facts.swing);
+  return standsAt(limb) === 'beside' ? Math.min(90, swing + mostOffSquare(limb.bearings.points, limb.bearings.worker)) : swing;
+};
+
+/** Where a cut stands over the rear hand the ground is taken to rise to it as much as the bearings allow; else to fall. */
+export const feedStance = (plan: Plan, limb: PlanLimb, piece: Piece, landingReach: number, landing: Landing | null): Fed => {
   const { facts, bearings } = plan;
+  const [height, floor] = [heightThere(plan, limb, piece), floorOf(plan)];
+  const over = height > known(facts.gripHeight) + (typeof floor === 'number' ? floor : known(floor));
+  const off = apartBetween(limb.bearings.worker + 180, bearings.downhill)[over ? 'most' : 'least'];
+  const margin = known(facts.margin);
   return {
-    cutHeight: moved(limb.facts.cutHeight, heightThere(plan, limb, piece)),
+    cutHeight: moved(limb.facts.cutHeight, height),
     gripHeight: facts.gripHeight,
     poleShortest: facts.poleShortest,
     poleLongest: facts.poleLongest,
-    groundRise: moved(facts.groundSlope, riseAlong(known(facts.groundSlope), bearings.downhill, limb.bearings.worker + 180)),
-    platformHeight: floorOf(plan),
-    standing: standingOf(limb.bearings.points, limb.bearings.worker),
+    groundRise: moved(facts.groundSlope, riseOff(known(facts.groundSlope), off)),
+    platformHeight: floor,
+    standing: standsAt(limb),
     landingReach,
+    landingOut: landing && landing.outward + margin,
+    landingBack: landing && landing.inward + margin,
+    landingSwing: landing && swingSeen(plan, limb),
   };
 };
 
-/** Off square beside the limb the strip it falls in lies nearer by so many degrees: as if it swung by so much more. */
 export const feedDropZone = (plan: Plan, limb: PlanLimb, piece: Piece, standOff: number): Fed => {
   const { facts, bearings } = plan;
-  const { points, worker } = limb.bearings;
   const { limbLength, spread, cutToStem } = limb.facts;
-  const standing = standingOf(points, worker);
   const floor = floorOf(plan);
   const low = typeof floor === 'number' ? floor : known(floor);
   return {
@@ -92,12 +114,12 @@ export const feedDropZone = (plan: Plan, limb: PlanLimb, piece: Piece, standOff:
     spread: moved(spread, (known(spread) * piece.length) / known(limbLength)),
     cutToStem: known(cutToStem) + piece.from,
     release: limb.choices.release,
-    groundSlope: moved(facts.groundSlope, riseAlong(known(facts.groundSlope), bearings.downhill, points)),
-    swing: standing === 'beside' ? Math.min(90, known(facts.swing) + offSquare(points, worker)) : known(facts.swing),
+    groundSlope: moved(facts.groundSlope, riseAlong(known(facts.groundSlope), bearings.downhill, limb.bearings.points)),
+    swing: swingSeen(plan, limb),
     margin: known(facts.margin),
     basketLow: low,
     basketHigh: low + dropZone.inputs.basketHigh.example,
-    standing,
+    standing: standsAt(limb),
     standOff,
   };
 };
@@ -135,59 +157,6 @@ export const feedDistance = ({ choices, facts }: Plan): Fed => ({
   ruleSet: choices.ruleSet, workingFrom: choices.workingFrom, lineKind: choices.lineKind, toldBy: choices.toldBy,
   voltage: facts.voltage.value, ownDistance: facts.ownDistance.value,
 });
-
-/** Where the worker stands, and how steeply the pole is held there. */
-export type Stand = { readonly standOff: number; readonly poleAngle: number };
-/** How much higher the ground of one spot is than that of another. */
-const climb = (slope: number, downhill: number, from: Spot, to: Spot): number => -tan(slope) * (along(to, downhill) - along(from, downhill));
-
-/**
- * Seen along the line, heights over the ground that the worker stands on. `shift` moves the line by what its distance from
- * the stem may be out beyond what the calculator allows for its distance from the cut: both ends are tried. What the slope
- * may be out lowers the line and lifts the cut.
- */
-export const feedClearance = (plan: Plan, limb: PlanLimb, piece: Piece, { standOff, poleAngle }: Stand, required: number, end: -1 | 1): Fed => {
-  const { facts, bearings, choices } = plan;
-  const { worker } = limb.bearings;
-  const { spot, height } = cutOf(limb, piece);
-  const slope = known(facts.groundSlope);
-  const slopeSlack = tan(slope + slack(sharedFacts.groundSlope, slope, facts.groundSlope.got)) - tan(slope);
-  const feet = spotAt(spot, worker, standOff);
-  const stem: Spot = { x: 0, y: 0 };
-  const foot = spotAt(stem, bearings.line, known(facts.lineOffset));
-
-  const level = known(facts.lineOffset) - along(spot, bearings.line);
-  const spare = (name: 'lineOffset' | 'lineHeight', there: number): number =>
-    Math.max(0, slack(sharedFacts[name], known(facts[name]), facts[name].got) - slack(lineClearance.inputs[name], there, facts[name].got));
-  const offset = level + end * spare('lineOffset', level);
-  const lineUp = known(facts.lineHeight) + climb(slope, bearings.downhill, feet, foot);
-  const lineHeight = lineUp - slopeSlack * Math.hypot(feet.x - foot.x, feet.y - foot.y) - spare('lineHeight', lineUp);
-  // Over the ground at the limb's own cut, then over the feet.
-  const under = spotAt(stem, limb.bearings.points, known(limb.facts.cutToStem));
-  const cutHeight = height + climb(slope, bearings.downhill, feet, under) + slopeSlack * standOff;
-  // The worker on the line's own side of the cut, or on the other.
-  const towards = standOff * cos(apart(worker, bearings.line));
-  return {
-    lineHeight: moved(facts.lineHeight, lineHeight),
-    lineOffset: moved(facts.lineOffset, towards > 0 ? 0 - offset : offset),
-    lineRuns: 'across',
-    requiredDistance: required,
-    movement: known(facts.movement),
-    workingFrom: choices.workingFrom,
-    platformHeight: floorOf(plan),
-    boomReach: choices.workingFrom === 'ground' ? 0 : known(facts.boomReach),
-    handHeight: known(facts.handHeight),
-    poleLength: facts.poleLongest,
-    barTip: known(facts.barTip),
-    stumble: known(facts.stumble),
-    poleAngle: steepnessIn(poleAngle, apart(worker, bearings.line)),
-    standOff: Math.abs(towards),
-    cutHeight: moved(limb.facts.cutHeight, cutHeight),
-    limbLength: moved(limb.facts.limbLength, piece.length),
-    limbAngle: limb.facts.limbAngle,
-    springUp: known(facts.springUp),
-  };
-};
 
 /** The longest that a piece of the limb may be, its length got so. */
 export const longestOf = (value: number, { got }: Fact): number => value + slack(limbFacts.limbLength, value, got);

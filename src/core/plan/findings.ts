@@ -1,10 +1,11 @@
 /** One traffic of findings: what every calculator says about every limb, and what the plan itself says, the worst first. */
 import type { AnyInput, Level, Values } from '../kit/calculator.ts';
 import { worstFirst } from '../kit/outcome.ts';
-import type { Plan } from './facts.ts';
-import { type Part, parts, type Run } from './feed.ts';
+import type { Plan, PlanLimb } from './facts.ts';
+import { type Landing, type Memo, type Part, parts, type Run } from './feed.ts';
 import { type Gate, gates } from './names.ts';
-import { apart } from './turn.ts';
+import { offSquare, standingOf } from './turn.ts';
+import { clearWay, isClear, type Stood, wayNames } from './ways.ts';
 import type { LimbWork, PieceWork, PlanWork } from './work.ts';
 
 /** `mends`: names of facts, choices, bearings or gates that would change it; `limb`: its number from 0, null for the whole plan. */
@@ -72,7 +73,7 @@ const ofPlan = (level: Level, id: string, limb: number | null, values: Values, m
 const once = (findings: readonly PlanFinding[]): PlanFinding[] => {
   const said = new Set<string>();
   return findings.filter(({ part, id, limb, values }) => {
-    const key = [part, id, limb, values['limit'], values['problem']].join();
+    const key = [part, id, limb, values['limit'], values['problem'], values['way']].join();
     return said.has(key) ? false : Boolean(said.add(key));
   });
 };
@@ -87,20 +88,41 @@ const nowhere = (piece: PieceWork, limb: number): PlanFinding[] => {
 /** Said of body, pole and platform, or of all together: with no place to stand they mean nothing. What they say of the limb, `limbNear` says. */
 const ofStanding = ['tooNear', 'over', 'heldNear', 'notIfYouStumble'];
 
-const ofPiece = (piece: PieceWork, limb: number): PlanFinding[] => [
-  ...[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb)),
+/** A side that the worker stands on only by what a bearing may be out: measured, it may go. */
+const ofStance = ({ stance }: PieceWork, { bearings: { points, worker } }: PlanLimb, limb: number): PlanFinding[] =>
+  ofRun(stance, limb).map((finding) =>
+    (finding.id === 'tipSide' || finding.id === 'stemSide') && standingOf(points, worker, offSquare(points, worker)) === 'beside' ? { ...finding, guess: true } : finding);
+
+const ofPiece = (piece: PieceWork, of: PlanLimb, limb: number): PlanFinding[] => [
+  ...ofStance(piece, of, limb),
+  ...[piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb)),
   ...piece.limbAlone.flatMap((run) => ofRun(run, limb)).filter(({ id }) => !ofStanding.includes(id)),
 ];
 
-const ofLimb = ({ limb, pieces, fits, bar, weight }: LimbWork, number: number): PlanFinding[] => {
-  const { worker, wayOut, wayOut2 } = limb.bearings;
-  const back = (bearing: number): boolean => apart(bearing, worker) > 90;
+/** A way out that leads under it, or too near the line: with the bearing that keeps clear instead, `take`, where there is one. */
+const ofWays = (plan: Plan, required: number | null, { limb, pieces }: LimbWork, number: number, memo: Memo): PlanFinding[] => {
+  const places = pieces.flatMap(({ piece, stand, landing, ways }): Stood[] => (ways ? [{ piece, standOff: stand!.standOff, landing: landing as Landing }] : []));
+  return wayNames.flatMap((name) => {
+    const ways = pieces.flatMap((piece) => (piece.ways ? [piece.ways[name]] : []));
+    if (ways.every(isClear)) return [];
+    const take = clearWay(plan, limb, places, name, required, memo);
+    const values = { way: name, ...(take === null ? {} : { take }) };
+    const mends = take === null ? ['worker', 'line'] : [name];
+    return [
+      ...(ways.some(({ under }) => under) ? [ofPlan('caution', 'wayBack', number, values, mends)] : []),
+      ...(ways.some(({ lineRoom }) => lineRoom !== null && lineRoom < 0) ? [ofPlan('stop', 'wayToLine', number, values, mends)] : []),
+    ];
+  });
+};
+
+const ofLimb = (plan: Plan, required: number | null, work: LimbWork, number: number, memo: Memo): PlanFinding[] => {
+  const { limb, pieces, fits, bar, weight } = work;
   return [
     ...(fits ? [] : nowhere(pieces[0] as PieceWork, number)),
     ...(pieces.length > 1 ? [ofPlan('note', 'inPieces', number, { count: pieces.length }, ['limbLength', 'spread'])] : []),
-    ...[['wayOut', wayOut], ['wayOut2', wayOut2]].filter(([, bearing]) => back(bearing as number)).map(([name]) => ofPlan('caution', 'wayBack', number, {}, [name as string])),
     ...[bar, weight].flatMap((run) => ofRun(run, number)),
-    ...pieces.flatMap((piece) => ofPiece(piece, number)),
+    ...pieces.flatMap((piece) => ofPiece(piece, limb, number)),
+    ...ofWays(plan, required, work, number, memo),
   ];
 };
 
@@ -113,8 +135,8 @@ export const gateFindings = (plan: Plan): PlanFinding[] => sorted(ofGate(plan.ga
 const sorted = (findings: readonly PlanFinding[]): PlanFinding[] =>
   once([...findings].sort((a, b) => worstFirst(a, b) || Number(a.guess) - Number(b.guess)));
 
-export const findingsOf = (plan: Plan, work: PlanWork): PlanFinding[] => sorted([
+export const findingsOf = (plan: Plan, work: PlanWork, memo: Memo = new Map()): PlanFinding[] => sorted([
   ...ofGate(plan.gate),
   ...(work.distance ? ofRun(work.distance, null) : [ofPlan('caution', 'noWires', null, {}, ['wires'])]),
-  ...work.limbs.flatMap(ofLimb),
+  ...work.limbs.flatMap((limb, i) => ofLimb(plan, work.required, limb, i, memo)),
 ]);

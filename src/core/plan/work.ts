@@ -2,22 +2,17 @@
  * The answer for each limb: where to stand, whether it comes off in one piece, which side first, what it weighs, how near
  * the line. Every figure is what a calculator says to plan on; what one carries to the next goes exact.
  */
-import type { Outcome, Quantity } from '../kit/outcome.ts';
+import type { Quantity } from '../kit/outcome.ts';
+import { feedClearance, type Stand } from './clearance.ts';
 import type { Plan, PlanLimb } from './facts.ts';
 import {
-  cutOf, feedBar, feedClearance, feedDistance, feedDropZone, feedOrder, feedStance, feedWeight, longestOf, type Memo, type Piece, run, type Run, type Stand,
+  cutOf, feedBar, feedDistance, feedDropZone, feedOrder, feedStance, feedWeight, type Landing, longestOf, type Memo, type Piece, planOn, run, type Run,
 } from './feed.ts';
 import { cos } from '../formulas/angles.ts';
 import { cutOrder } from '../calculators/cut-order.ts';
-import type { Spot } from './turn.ts';
+import { bearingSlack, type Spot } from './turn.ts';
+import { type Way, wayFrom, type WayName, wayNames } from './ways.ts';
 
-/** What a calculator says to plan on; null where it has no answer, or no such place in it. */
-export const planOn = (outcome: Outcome, name: string): number | null => {
-  const figure = outcome.kind === 'answer' ? outcome.outputs[name] : null;
-  return figure && 'planOn' in figure ? (figure as Quantity).planOn : null;
-};
-
-export type Landing = { readonly outward: number; readonly inward: number; readonly half: number; readonly swing: number; readonly towards: number; readonly keepOut: number };
 export type PieceWork = {
   readonly piece: Piece;
   /** Plumb under the cut, from the stem, and the cut's height over the ground at the limb's own cut. */
@@ -36,6 +31,8 @@ export type PieceWork = {
   readonly dropZone: Run;
   /** Null where the wood is too thin to ask. */
   readonly order: Run | null;
+  /** Out from there, each as far as the piece may reach; null where one stands nowhere, or on a platform. */
+  readonly ways: { readonly [W in WayName]: Way } | null;
   /** Both ends of what the line's place may be out; empty with no wires, or no distance for them. */
   readonly clearance: readonly Run[];
   /** The least room left over the distance asked for, m. */
@@ -63,7 +60,7 @@ const landingOf = (plan: Plan, { inputs, outcome }: Run): Landing | null => {
   const figures = outcome.outputs as { readonly [name in 'outward' | 'inward' | 'beside' | 'keepOut']: Quantity & { planOn: number; planAt: { spread: number } } };
   const [outward, inward, beside, margin] = [figures.outward.planOn, figures.inward.planOn, figures.beside.planOn, plan.facts.margin.value as number];
   const towards = { beside, tipSide: outward + margin, stemSide: inward + margin }[inputs['standing'] as 'beside' | 'tipSide' | 'stemSide'];
-  return { outward, inward, half: figures.beside.planAt.spread / 2 + margin, swing: plan.facts.swing.value as number, towards, keepOut: figures.keepOut.planOn };
+  return { outward, inward, half: figures.beside.planAt.spread / 2 + margin, swing: Math.min(90, (plan.facts.swing.value as number) + bearingSlack), towards, keepOut: figures.keepOut.planOn };
 };
 
 /**
@@ -95,24 +92,26 @@ const heaviestOf = (limb: PlanLimb, piece: Piece, weight: number, perMetre: numb
 const workPiece = ({ plan, limb, memo, required, weight, perMetre }: Set, piece: Piece): PieceWork => {
   const first = run('dropZone', feedDropZone(plan, limb, piece, 0), memo);
   const landing = landingOf(plan, first);
-  const stance = run('stance', feedStance(plan, limb, piece, landing?.towards ?? 0), memo);
+  const stance = run('stance', feedStance(plan, limb, piece, landing?.towards ?? 0, landing), memo);
   const [nearest, furthest, shortest] = ['nearestStandOff', 'furthestStandOff', 'shortestReach'].map((name) => planOn(stance.outcome, name)) as (number | null)[];
   const reaches = stance.outcome.kind === 'answer' && !stance.outcome.findings.some(({ id }) => id === 'poleTooShort');
   const fits = landing !== null && reaches && nearest != null && furthest != null && nearest <= furthest;
   const standOff = fits ? standAt(nearest, furthest, shortest as number) : (furthest ?? 0);
   const dropZone = run('dropZone', feedDropZone(plan, limb, piece, standOff), memo);
   // Standing there is standing at the edge of a landing that reaches so far.
-  const angle = fits ? planOn(run('stance', feedStance(plan, limb, piece, standOff), memo).outcome, 'angleAtNearest') : null;
+  const angle = fits ? planOn(run('stance', feedStance(plan, limb, piece, standOff, null), memo).outcome, 'angleAtNearest') : null;
   const stand = angle === null ? null : { standOff, poleAngle: angle, pole: standOff / cos(angle), furthest: furthest as number };
   const heaviest = weight === null || perMetre === null ? null : heaviestOf(limb, piece, weight, perMetre);
   const fed = heaviest === null ? null : feedOrder(plan, limb, piece, heaviest);
   const diameter = fed === null ? 0 : (fed['diameter'] as { value: number }).value;
-  const bothEnds = required === null ? [] : ([-1, 1] as const).map((end) => run('lineClearance', feedClearance(plan, limb, piece, stand ?? plumb, required, end), memo));
-  const [clearance, limbAlone] = stand ? [bothEnds, []] : [[], bothEnds];
+  const everyWay = required === null ? [] : feedClearance(plan, limb, piece, stand ?? plumb, required).map((seen) => run('lineClearance', seen, memo));
+  const [clearance, limbAlone] = stand ? [everyWay, []] : [[], everyWay];
   const { spot, height } = cutOf(limb, piece);
+  const way = (name: WayName): Way => wayFrom(plan, limb, { piece, standOff, landing: landing as Landing }, limb.bearings[name], required, memo);
   return {
     piece, spot, height, fits, reaches, stand, landing, weight: heaviest, stance, dropZone,
     order: fed === null || diameter < cutOrder.inputs.diameter.min ? null : run('cutOrder', fed, memo),
+    ways: stand && plan.choices.workingFrom === 'ground' ? { wayOut: way(wayNames[0]), wayOut2: way(wayNames[1]) } : null,
     clearance, margin: leastOf(clearance, 'margin'), limbAlone, limbGap: leastOf(limbAlone, 'limbGap'),
   };
 };

@@ -44,7 +44,7 @@ const placed = (limb: PlanLimb, { pieces }: LimbWork, margin: number, number: nu
     number, cuts, landings, feet,
     tip: from([0, 0], points, out + (limb.facts.limbLength.value ?? 0) * flat),
     standOff: last.stand?.standOff ?? 0,
-    ways: feet ? [wayOut, wayOut2].map((bearing) => from(feet, bearing, wayLong)) : [],
+    ways: feet && last.ways ? [wayOut, wayOut2].map((bearing) => from(feet, bearing, wayLong)) : [],
     keepOut: Math.max(...pieces.map(({ landing }) => landing?.keepOut ?? 0)),
   };
 };

@@ -6,7 +6,7 @@ import type { AnyCalculator } from '#core/kit/calculator.ts';
 import { Both } from '../kit/Say.tsx';
 import { limbRows, pieceRows, planRows, type Row } from './figures.ts';
 import type { PlanState } from './usePlan.ts';
-import { clockText, fillIn, type PlanProps } from './words.ts';
+import { clockText, fillIn, type PlanProps, slackText } from './words.ts';
 
 export const Rows = ({ rows }: { rows: readonly Row[] }) => (
   <dl class="more-list">
@@ -65,6 +65,7 @@ export const Each = ({ props, state }: { props: PlanProps; state: PlanState }) =
       <Rows rows={planRows(props, work)} />
       {work.distance && <Ways props={props} runs={[work.distance]} />}
       <p><strong>{props.words.answer.real}</strong></p>
+      <p class="soft">{slackText(props)}</p>
       {work.limbs.map((one, i) => <One key={i} props={props} work={one} number={i + 1} />)}
     </section>
   );

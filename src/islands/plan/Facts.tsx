@@ -10,7 +10,7 @@ import { Kept, Rested } from '../kit/Kept.tsx';
 import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
 import { GearList } from './GearList.tsx';
 import type { PlanState } from './usePlan.ts';
-import { fillIn, type PlanProps } from './words.ts';
+import { fillIn, type PlanProps, slackText } from './words.ts';
 
 type Part = { props: PlanProps; state: PlanState };
 
@@ -148,7 +148,7 @@ const Limb = ({ props, state }: Part) => {
       <Order props={props} state={state} />
       <TextField id="limb-name" label={props.words.limbs.name} value={one.name} onText={state.nameLimb} />
       <Kept on={[one.facts, one.choices, state.problems, state.system, state.limb]}>{() => <LimbFacts props={props} state={state} one={one} />}</Kept>
-      <p class="hint">{props.words.bearings.say}</p>
+      <p class="hint">{`${props.words.bearings.say} ${slackText(props)}`}</p>
       <div class="clocks">
         {limbBearings.map((name) => (
           <Rested key={`${name} ${state.limb}`}>

@@ -1,25 +1,16 @@
 /** One traffic of findings, the worst first, each with what would mend it. */
 import { calculator as frame, levels, problems as problemWords } from '#content/interface.json';
-import { showValue } from '#core/kit/show.ts';
 import type { Part } from '#core/plan/feed.ts';
 import type { PlanFinding } from '#core/plan/findings.ts';
-import type { Gate } from '#core/plan/names.ts';
+import type { WayName } from '#core/plan/ways.ts';
 import { beyondGuess } from '#core/kit/outcome.ts';
 import { Both, Say } from '../kit/Say.tsx';
 import type { PlanState } from './usePlan.ts';
-import { calledHere, fillIn, type PlanProps, speakerOf } from './words.ts';
+import { calledHere, clockText, fillIn, ownText, type PlanProps, speakerOf } from './words.ts';
 
-const OwnWords = ({ props, finding }: { props: PlanProps; finding: PlanFinding }) => {
-  const { id, values } = finding;
-  const said: { readonly [id: string]: string } = props.words.said;
-  const gate = values['gate'] === undefined ? null : props.words.gate.questions[values['gate'] as Gate];
-  const text = (system: 'metric' | 'imperial'): string => fillIn(said[id] ?? id, {
-    count: String(values['count']),
-    question: gate ? (id === 'gateNo' ? gate.instead : gate.ask) : '',
-    towards: typeof values['towards'] === 'number' ? showValue({ unit: 'm' }, values['towards'], system, 'up') : '',
-  });
-  return <Both metric={text('metric')} imperial={text('imperial')} />;
-};
+const OwnWords = ({ props, finding }: { props: PlanProps; finding: PlanFinding }) => (
+  <Both metric={ownText(props, finding, 'metric')} imperial={ownText(props, finding, 'imperial')} />
+);
 
 const Words = ({ props, finding }: { props: PlanProps; finding: PlanFinding }) => {
   const { part, id, values } = finding;
@@ -41,7 +32,8 @@ const fieldId = (name: string, limbNames: readonly string[]): string => `${limbN
 
 const Line = ({ props, state, finding, limbNames }: { props: PlanProps; state: PlanState; finding: PlanFinding; limbNames: readonly string[] }) => {
   const { traffic } = props.words;
-  const { level, limb, mends, guess } = finding;
+  const { level, limb, mends, guess, values } = finding;
+  const take = values['take'];
   const ofGate = finding.id.startsWith('gate');
   return (
     <li class={`finding ${level}`} role={level === 'stop' ? 'alert' : undefined}>
@@ -61,6 +53,9 @@ const Line = ({ props, state, finding, limbNames }: { props: PlanProps; state: P
               }}
             >{calledHere(props, name)}</a>
           ))}
+          {typeof take === 'number' && limb !== null && (
+            <button type="button" onClick={() => state.takeWay(limb, values['way'] as WayName, take)}>{fillIn(traffic.take, { clock: clockText(props, take) })}</button>
+          )}
         </p>
       )}
     </li>

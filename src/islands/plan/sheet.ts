@@ -3,11 +3,10 @@ import type { Plan } from '#core/plan/facts.ts';
 import { findingsOf } from '#core/plan/findings.ts';
 import { gates } from '#core/plan/names.ts';
 import type { PlanWork } from '#core/plan/work.ts';
-import { showValue } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { plain } from '../kit/Say.tsx';
 import { limbGapRows, limbRows, pieceRows, type Shown } from './figures.ts';
-import { clockText, fillIn, type PlanProps, speakerOf } from './words.ts';
+import { clockText, fillIn, ownText, type PlanProps, speakerOf } from './words.ts';
 
 /** One figure across the pieces of the plan; null where a piece has none. */
 export type SheetRow = { readonly label: string; readonly cells: readonly (Shown | null)[] };
@@ -40,10 +39,7 @@ const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
 const stopsOf = (props: PlanProps, plan: Plan, work: PlanWork): Shown[] =>
   findingsOf(plan, work).filter(({ level, id }) => level === 'stop' && !id.startsWith('gate')).map(({ part, id, limb, values }) => both((system) => {
     const who = limb === null ? '' : `${fillIn(props.words.traffic.limb, { number: limb + 1 })}: `;
-    if (part === 'plan') {
-      const said: { readonly [id: string]: string } = props.words.said;
-      return who + fillIn(said[id] ?? id, { towards: showValue({ unit: 'm' }, values['towards'] as number, system, 'up') });
-    }
+    if (part === 'plan') return who + ownText(props, { id, values }, system);
     const speaker = speakerOf(props, part);
     const { limit, problem: _, ...figures } = values;
     if (id === 'cannotWork') return who + fillIn(props.words.said.cannotWork, { problem: props.parts[part].title });
@@ -73,7 +69,7 @@ export const sheetOf = (props: PlanProps, plan: Plan, work: PlanWork, kept: Kept
     limbs: work.limbs.map((one) => [
       one.limb.name,
       fillIn(props.words.answer.turn, { clock: clockText(props, one.limb.bearings.worker) }),
-      `${sheet.ways}: ${clockText(props, one.limb.bearings.wayOut)}, ${clockText(props, one.limb.bearings.wayOut2)}`,
+      ...(one.pieces.some(({ ways }) => ways) ? [`${sheet.ways}: ${clockText(props, one.limb.bearings.wayOut)}, ${clockText(props, one.limb.bearings.wayOut2)}`] : []),
       ...(one.fits ? [] : [props.words.answer.nowhere]),
     ].join('. ')),
     tables: tablesOf(props, work),

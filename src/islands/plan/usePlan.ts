@@ -11,6 +11,7 @@ import type { Memo } from '#core/plan/feed.ts';
 import { findingsOf, gateFindings } from '#core/plan/findings.ts';
 import { mostLimbs } from '#core/plan/names.ts';
 import { type PlanProblem, problemsOf } from '#core/plan/problems.ts';
+import type { WayName } from '#core/plan/ways.ts';
 import { workPlan, type PlanWork } from '#core/plan/work.ts';
 import { onChange, settings } from '#device/settings.ts';
 import { notWhenRested, whenRested } from '../kit/Kept.tsx';
@@ -57,7 +58,7 @@ export const usePlan = (words: PlanWords) => {
   const edit = (next: (now: Plan) => Plan): void => setPlan((now) => withEdition(next(now)));
   const toLimb = (next: (limb: PlanLimb) => PlanLimb, at = limb): void =>
     edit((now) => ({ ...now, limbs: now.limbs.map((one, i) => (i === at ? next(one) : one)) }));
-  const findings = useMemo(() => (good ? findingsOf(good.plan, good.work).filter(({ part, id }) => part !== 'plan' || !id.startsWith('gate')) : []), [good]);
+  const findings = useMemo(() => (good ? findingsOf(good.plan, good.work, memo.current).filter(({ part, id }) => part !== 'plan' || !id.startsWith('gate')) : []), [good]);
 
   return {
     plan,
@@ -89,6 +90,8 @@ export const usePlan = (words: PlanWords) => {
     setLimbChoice: (name: string, option: string): void => toLimb((one) => ({ ...one, choices: { ...one.choices, [name]: option } })),
     setBearing: (name: string, bearing: number): void => edit((now) => ({ ...now, bearings: { ...now.bearings, [name]: bearing } })),
     setLimbBearing: (name: string, bearing: number): void => toLimb((one) => ({ ...one, bearings: { ...one.bearings, [name]: bearing } })),
+    /** A way out that keeps clear, of whichever limb. */
+    takeWay: (at: number, name: WayName, bearing: number): void => toLimb((one) => ({ ...one, bearings: { ...one.bearings, [name]: bearing } }), at),
     nameLimb: (name: string): void => toLimb((one) => ({ ...one, name })),
     addLimb: (): void => {
       if (plan.limbs.length >= mostLimbs) return;

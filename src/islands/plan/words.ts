@@ -1,6 +1,11 @@
 /** What the plan is handed by its page: its own words, those of the calculators it puts together, and where the handbook lies. */
 import { parts, type Part } from '#core/plan/feed.ts';
-import { nameHere } from '#core/plan/findings.ts';
+import { nameHere, type PlanFinding } from '#core/plan/findings.ts';
+import type { Gate } from '#core/plan/names.ts';
+import { bearingSlack } from '#core/plan/turn.ts';
+import type { WayName } from '#core/plan/ways.ts';
+import { showValue } from '#core/kit/show.ts';
+import type { UnitSystem } from '#core/kit/units.ts';
 import type words from '#content/plan/words.json';
 import type { Speaker } from '../kit/Say.tsx';
 import type { IslandWords } from '../kit/words.ts';
@@ -38,3 +43,19 @@ export const clockText = ({ words }: PlanProps, bearing: number): string => {
 export const fillIn = (text: string, values: { readonly [name: string]: string | number }): string =>
   text.replace(/\{(\w+)\}/g, (all, name: string) => String(values[name] ?? all));
 
+/** A bearing's tolerance, said. */
+export const slackText = ({ words }: PlanProps): string => fillIn(words.bearings.slack, { slack: showValue({ unit: 'deg' }, bearingSlack, 'metric') });
+
+/** What the plan itself says, not a calculator. */
+export const ownText = (props: PlanProps, { id, values }: Pick<PlanFinding, 'id' | 'values'>, system: UnitSystem): string => {
+  const { said, gate: { questions }, bearings } = props.words;
+  const { count, gate, towards, way, take } = values;
+  const question = gate === undefined ? null : questions[gate as Gate];
+  return fillIn((said as { readonly [id: string]: string })[id] ?? id, {
+    count: String(count),
+    question: question ? (id === 'gateNo' ? question.instead : question.ask) : '',
+    towards: typeof towards === 'number' ? showValue({ unit: 'm' }, towards, system, 'up') : '',
+    way: way === undefined ? '' : bearings[way as WayName],
+    instead: typeof take === 'number' ? fillIn(said.wayTake, { clock: clockText(props, take) }) : said.wayNone,
+  });
+};
