@@ -21,8 +21,8 @@ export type Node = {
   angle: number; cos: number; sin: number; left: number; right: number; tall: number; low: number; drop: number;
   buttLeast: number; buttMost: number; tipLeast: number; tipMost: number;
 };
-/** Releases from one angle up to another, and the most spin that any of them has. */
-export type Column = { from: number; to: number; cosMost: number; spin: number };
+/** Releases from one angle up to another, and the most spin that any of them has; how far out and back no centre of their falls gets beyond. */
+export type Column = { from: number; to: number; cosMost: number; spin: number; out: number; back: number };
 /** Between two θ of a column; `turned`: since the release, least and most. The walk uses the same objects again and again: look, do not keep. */
 export type Cell = { column: Column; above: Node; below: Node; turnedLeast: number; turnedMost: number };
 
@@ -34,8 +34,12 @@ const cosOf = Array.from({ length: around }, (_, k) => Math.cos(k * step));
 const sinOf = Array.from({ length: around }, (_, k) => Math.sin(k * step));
 const onTurn = (k: number): number => ((k % around) + around) % around;
 
-/** Walks all cells that a fall can be in. @returns whether there was one: whether any limb of these starts clear of the ground */
-export const eachCell = ({ height: [lowest, highest], start, slope, span, shape }: Given, visit: (cell: Cell) => void): boolean => {
+/**
+ * Walks all cells that a fall can be in, in the columns that are worth it, `upwards` from the lowest release or down from
+ * the highest.
+ * @returns whether there was one: whether any limb of these starts clear of the ground
+ */
+export const eachCell = ({ height: [lowest, highest], start, slope, span, shape }: Given, upwards: boolean, worth: (column: Column) => boolean, visit: (cell: Cell) => void): boolean => {
   const c = shape.centre;
   const t1 = Math.tan(slope[0]);
   const t2 = Math.tan(slope[1]);
@@ -47,8 +51,19 @@ export const eachCell = ({ height: [lowest, highest], start, slope, span, shape 
   const groundLeast = (x1: number, x2: number): number => Math.min(x1 * t1, x1 * t2, x2 * t1, x2 * t2);
   const groundMost = (x1: number, x2: number): number => Math.max(x1 * t1, x1 * t2, x2 * t1, x2 * t2);
 
+  /** Centres stay over the ground: turned² ÷ 2 spin² + c turned (cos a + tan sin a) is at most height + c (sin a − tan cos a). */
+  const columnOf = (from: number, to: number): Column => {
+    const spin = Math.sqrt(Math.max(spin2(from), spin2(to), spin2(Math.max(from, Math.min(to, steepest)))));
+    const [cos1, cos2, sin1, sin2] = [Math.cos(from), Math.cos(to), Math.sin(from), Math.sin(to)];
+    const [cosLeast, cosMost] = [Math.min(cos1, cos2), Math.max(cos1, cos2)];
+    const braked = c * (cosLeast + Math.min(sin1 * t1, sin1 * t2, sin2 * t1, sin2 * t2)) * spin;
+    const room = Math.max(0, highest + c * (sin2 - Math.min(cosLeast * t1, cosMost * t1)));
+    const turned = spin * (Math.sqrt(braked * braked + 2 * room) - braked);
+    return { from, to, cosMost, spin, out: c * (cosMost + turned * Math.max(0, sin2)), back: c * (turned * Math.max(0, -sin1) - cosLeast) };
+  };
+
   let [above, below, tried] = [blank(), blank(), blank()];
-  const cell: Cell = { column: { from: 0, to: 0, cosMost: 0, spin: 0 }, above, below, turnedLeast: 0, turnedMost: 0 };
+  const cell: Cell = { column: { from: 0, to: 0, cosMost: 0, spin: 0, out: 0, back: 0 }, above, below, turnedLeast: 0, turnedMost: 0 };
   const walk = (column: Column): void => {
     const { from, to, spin } = column;
     const cosFrom = Math.cos(from);
@@ -112,15 +127,15 @@ export const eachCell = ({ height: [lowest, highest], start, slope, span, shape 
 
   const end = Math.max(start[0] - span, -Math.PI / 2);
   const steepest = -span / 2;
-  let any = false;
+  const columns: Column[] = [];
   for (let to = start[1]; to > end; ) {
     const from = Math.max(end, (Math.ceil(to / step - 1e-9) - 1) * step);
     if (clear(from) || clear(to)) {
-      any = true;
-      const spin = Math.sqrt(Math.max(spin2(from), spin2(to), spin2(Math.max(from, Math.min(to, steepest)))));
-      walk({ from, to, cosMost: Math.max(Math.cos(from), Math.cos(to)), spin });
+      columns.push(columnOf(from, to));
     } else if (to <= start[0]) break;
     to = from;
   }
-  return any;
+  if (upwards) columns.reverse();
+  for (const column of columns) if (worth(column)) walk(column);
+  return columns.length > 0;
 };

@@ -83,17 +83,17 @@ export const landing = (box: Box, passing = true): Landing | null => {
     const to = longest * (shortest / longest) ** stretches[k - 1]!;
     const height: Ends = [box.cutHeight[0] / to, box.cutHeight[1] / from];
     const { start, slope, span, shape } = box;
-    const edges = touching({ height, start, slope, span, shape }, passing ? [box.low / to, box.high / from] : null);
+    const unitOf = (figure: Figure): number => (figure === 'time' ? Math.sqrt(from / gravity) : figure === 'hit' ? Math.sqrt(to * gravity) : to);
+    const known: { [F in Figure]?: number } = {};
+    for (const figure of figures) if (worst[figure]) known[figure] = worst[figure].value / unitOf(figure);
+    const edges = touching({ height, start, slope, span, shape }, passing ? [box.low / to, box.high / from] : null, null, known);
     if (edges === null) continue;
     const kick = kicks(box, from, to);
     for (const figure of figures) {
       const own = edges[figure];
       const kicked = kick !== null && (figure === 'outward' || figure === 'inward') && kick[figure].value > own.value;
       const edge = kicked ? kick[figure] : own;
-      const unit = figure === 'time' ? Math.sqrt(from / gravity) : figure === 'hit' ? Math.sqrt(to * gravity) : to;
-      const before = worst[figure];
-      if (before && (figure === 'time' ? unit * edge.value >= before.value : unit * edge.value <= before.value)) continue;
-      worst[figure] = worstOf(box, figure, edge, to, unit, kicked);
+      if (edge.value !== known[figure]) worst[figure] = worstOf(box, figure, edge, to, unitOf(figure), kicked);
     }
   }
   return worst.outward ? (worst as Landing) : null;

@@ -5,7 +5,7 @@
  * less than its curvature × step² ÷ 8, which is added. Units as in fall-cells.ts.
  */
 import { aboutCentre, hingeTime } from './falling-limb.ts';
-import { type Cell, eachCell, type Ends, type Given, type Node, step } from './fall-cells.ts';
+import { type Cell, type Column, eachCell, type Ends, type Given, type Node, step } from './fall-cells.ts';
 import { gravity } from './gravity.ts';
 import { passes } from './passing.ts';
 import { afterTouch, thrownOn, topples } from './settling.ts';
@@ -27,16 +27,20 @@ const within = (at: number, from: number, to: number): boolean => Math.floor((to
 /**
  * @param band heights between which passing is asked for, or null
  * @param only one side alone: the other figures are then left as they are
+ * @param known figures that are looked for past these values only, and come back as these where there is none
  */
-export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inward' | null = null): Edges | null => {
+export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inward' | null = null, known: { readonly [F in Figure]?: number } = {}): Edges | null => {
   const { shape, slope, start } = given;
   const c = shape.centre;
   const inertia = aboutCentre({ length: 1, shape });
   const lying = slope[0] <= 0 && slope[1] >= 0 ? 1 : Math.max(Math.cos(slope[0]), Math.cos(slope[1]));
   const [t1, t2] = [Math.tan(slope[0]), Math.tan(slope[1])];
   const [sine1, sine2] = [Math.sin(slope[0]), Math.sin(slope[1])];
-  const none = (value: number): Edge => ({ value, release: start[1], angle: start[1] });
-  const edges = { outward: none(only === 'inward' ? Infinity : 0), inward: none(only === 'outward' ? Infinity : 0), passingOut: none(0), passingIn: none(0), time: none(Infinity), hit: none(0) };
+  const from = (value: number): Edge => ({ value, release: start[1], angle: start[1] });
+  const edges = {
+    outward: from(only === 'inward' ? Infinity : known.outward ?? 0), inward: from(only === 'outward' ? Infinity : known.inward ?? 0),
+    passingOut: from(known.passingOut ?? 0), passingIn: from(known.passingIn ?? 0), time: from(known.time ?? Infinity), hit: from(known.hit ?? 0),
+  };
   const note = (edge: Edge, value: number, release: number, angle: number): void => {
     if (value <= edge.value) return;
     edge.value = value;
@@ -66,20 +70,23 @@ export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inw
   });
 
   /** Toppling over an end between these places, how far level from there it may pass at the heights: never more than a full length. */
-  const levelAt = (x1: number, x2: number, x3: number, x4: number, heights: Ends): number => {
-    const [from, to] = [Math.min(x1, x3) - between, Math.max(x2, x4) + between];
+  const levelAt = (left: number, right: number, heights: Ends): number => {
+    const [from, to] = [left - between, right + between];
     const up = Math.max(0, heights[0] - Math.max(from * t1, from * t2, to * t1, to * t2));
     return up < 1 && Math.min(from * t1, from * t2, to * t1, to * t2) <= heights[1] ? Math.sqrt(1 - up * up) : 0;
   };
 
   const touch = ({ column, above, below, turnedLeast, turnedMost }: Cell, isButt: boolean): void => {
+    const { after, arm, whips, about, mostBack, mostForth } = isButt ? ends[0]! : ends[1]!;
+    const own = isButt ? -arm : arm;
+    const left = Math.min(above.left + own * above.cos, below.left + own * below.cos);
+    const right = Math.max(above.right + own * above.cos, below.right + own * below.cos);
+    if (only && mostBack - left <= edges.inward.value && mostForth + right <= edges.outward.value) return;
     const long = Math.sqrt(2 * Math.max(between, between + (isButt ? Math.max(above.buttMost, below.buttMost) : Math.max(above.tipMost, below.tipMost))));
     const slow = turnedLeast / long;
     const least = (isButt ? Math.min(above.buttLeast, below.buttLeast) : Math.min(above.tipLeast, below.tipLeast)) - between;
     const short = Math.max(Math.sqrt(2 * Math.max(0, least)), turnedLeast / column.spin);
     const fast = short > 0 ? Math.min(column.spin, turnedMost / short) : column.spin;
-    const { after, arm, whips, about, mostBack, mostForth } = ends[isButt ? 0 : 1]!;
-    const own = isButt ? -arm : arm;
     const cos1 = Math.cos(turnedLeast);
     const cos2 = Math.cos(turnedMost);
     const cosMost = turnedLeast <= 0 || within(0, turnedLeast, turnedMost) ? 1 : Math.max(cos1, cos2);
@@ -104,39 +111,47 @@ export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inw
     const energyForth = forth > 0 ? (about * forth * forth) / 2 : 0;
     const turning2 = Math.max(back, forth, 0) ** 2;
     const mix = c * c + own * own + 2 * c * own * (isButt ? cosLeast : cosMost);
-    const level = band ? levelAt(above.left + own * above.cos, above.right + own * above.cos, below.left + own * below.cos, below.right + own * below.cos, band) : 0;
+    const mayPass = band !== null && (mostBack + corner - left > edges.passingIn.value || mostForth + corner + right > edges.passingOut.value);
+    const level = mayPass ? levelAt(left, right, band) : 0;
     for (let k = 0; k < 2; k++) {
       const node = k === 0 ? above : below;
-      const release = Math.max(column.from, node.angle);
       const left = node.left + own * node.cos;
       const right = node.right + own * node.cos;
+      const across = c * column.cosMost + own * node.cos;
+      const end2 = fast * fast * mix + long * long + 2 * (across >= 0 ? across * fast * long : across * slow * short);
+      const down = isButt ? node.sin : -node.sin;
+      const goesBack = mostBack - left > edges.inward.value || (level > 0 && mostBack + corner - left > edges.passingIn.value);
+      const goesForth = mostForth + right > edges.outward.value || (level > 0 && mostForth + corner + right > edges.passingOut.value);
+      const hits = !only && Math.max(end2, whips * (turning2 + (2 * arm * (down + Math.max(sine2, -sine1))) / about)) + between > edges.hit.value ** 2;
+      if (!goesBack && !goesForth && !hits) continue;
+      const release = Math.max(column.from, node.angle);
       // The lean towards the stem side.
       const raw = node.angle + (isButt ? -Math.PI / 2 : Math.PI / 2);
       const lean = raw - turn * Math.floor((raw + Math.PI) / turn);
-      if (mostBack - left > edges.inward.value || (level > 0 && mostBack + corner - left > edges.passingIn.value)) {
+      if (goesBack) {
         const on = (back > 0 ? thrownOn(after, lean, energyBack, slope[1]) : 0) + between - left;
         const lies = lying * topples(arm, lean, energyBack);
         note(edges.inward, lies + on, release, node.angle);
         if (level > 0 && lies > 0) note(edges.passingIn, Math.min(level, lies) + on + corner, release, node.angle);
       }
-      if (mostForth + right > edges.outward.value || (level > 0 && mostForth + corner + right > edges.passingOut.value)) {
+      if (goesForth) {
         const on = (forth > 0 ? thrownOn(after, -lean, energyForth, -slope[0]) : 0) + between + right;
         const lies = lying * topples(arm, -lean, energyForth);
         note(edges.outward, lies + on, column.to, node.angle);
         if (level > 0 && lies > 0) note(edges.passingOut, Math.min(level, lies) + on + corner, column.to, node.angle);
       }
-      if (only) continue;
+      if (!hits) continue;
       // Slammed down flat to a side it may lean to, where it glides on over the other end; the end itself as it touches.
       const sine = Math.max(lean > -step ? sine2 : -1, lean < step ? -sine1 : -1);
-      const slam = whips * (turning2 + (2 * arm * ((isButt ? node.sin : -node.sin) + sine)) / about);
-      const across = c * column.cosMost + own * node.cos;
-      const end2 = fast * fast * mix + long * long + 2 * (across >= 0 ? across * fast * long : across * slow * short);
+      const slam = whips * (turning2 + (2 * arm * (down + sine)) / about);
       note(edges.hit, Math.sqrt(Math.max(0, slam, end2) + between), release, node.angle);
     }
     if (only) return;
     // The centre falls no faster than a stone from where it was held (the hinge only ever bears it); then it has to turn, and to fall.
     const fallen = Math.max(0, least + heldAt - Math.max(above.drop, below.drop) - between);
-    const time = Math.max(Math.sqrt(2 * fallen), turnedBy(above.angle), turnedBy(column.to) + short);
+    const soonest = Math.max(Math.sqrt(2 * fallen), short);
+    if (soonest >= edges.time.value) return;
+    const time = Math.max(soonest, turnedBy(above.angle), turnedBy(column.to) + short);
     if (time < edges.time.value) edges.time = { value: time, release: column.to, angle: below.angle };
   };
 
@@ -150,7 +165,11 @@ export const touching = (given: Given, band: Ends | null, only: 'outward' | 'inw
     }
   };
 
-  const any = eachCell(given, (cell) => {
+  // What is thrown back furthest is let go last: from there on, most of the others are soon seen to reach less.
+  const [mostBack, mostForth] = [Math.max(ends[0]!.mostBack, ends[1]!.mostBack), Math.max(ends[0]!.mostForth, ends[1]!.mostForth)];
+  const arm = Math.max(c, 1 - c);
+  const worth = ({ out, back }: Column): boolean => !only || arm + back + mostBack > edges.inward.value || arm + out + mostForth > edges.outward.value;
+  const any = eachCell(given, only === 'inward', worth, (cell) => {
     // Which end is the lower, of all slopes there may be.
     const from = cell.below.angle - slope[1];
     const wide = cell.above.angle - slope[0] - from;
