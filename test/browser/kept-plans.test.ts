@@ -183,8 +183,12 @@ describe('out and in again', () => {
     await page.mouse.move(5, 5);
     await expect.poll(() => field(page, 'address').inputValue(), SOON).toBe('5 Mill Lane');
     expect(await changed.count()).toBe(1);
+    // Among the findings and on the sheet as well.
+    const elsewhere = page.locator('.traffic .finding, .sheet-stop').filter({ hasText: planWords.said.ruleChanged });
+    await expect.poll(() => elsewhere.count(), SOON).toBe(2);
     await press(page, planWords.rule.seen);
     await expect.poll(() => changed.count()).toBe(0);
+    await expect.poll(() => elsewhere.count(), SOON).toBe(0);
     await kept(page);
     await page.reload();
     await page.mouse.move(5, 5);

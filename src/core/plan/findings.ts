@@ -1,6 +1,7 @@
 /** One traffic of findings: what every calculator says about every limb, and what the plan itself says, the worst first. */
 import type { AnyInput, Level, Values } from '../kit/calculator.ts';
 import { worstFirst } from '../kit/outcome.ts';
+import { ruleChanged } from './edition.ts';
 import type { Plan, PlanLimb } from './facts.ts';
 import { type Landing, type Memo, type Part, parts, type Run } from './feed.ts';
 import { type Gate, gates } from './names.ts';
@@ -137,6 +138,7 @@ const sorted = (findings: readonly PlanFinding[]): PlanFinding[] =>
 
 export const findingsOf = (plan: Plan, work: PlanWork, memo: Memo = new Map()): PlanFinding[] => sorted([
   ...ofGate(plan.gate),
+  ...(work.distance && ruleChanged(plan) ? [ofPlan('caution', 'ruleChanged', null, {}, ['ruleSet'])] : []),
   ...(work.distance ? ofRun(work.distance, null) : [ofPlan('caution', 'noWires', null, {}, ['wires'])]),
   ...work.limbs.flatMap((limb, i) => ofLimb(plan, work.required, limb, i, memo)),
 ]);

@@ -31,14 +31,14 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
   if (!good) return null;
   const { sheet } = props.words;
   const { plan, work } = good;
-  const { limbs, tables, lines, stops, open } = sheetOf(props, plan, work, kept);
+  const { limbs, tables, lines, stops, first } = sheetOf(props, plan, work, kept);
   return (
     <section class="plan-sheet" aria-labelledby="sheet-name">
       <header>
         <h3 id="sheet-name">{plan.name}</h3>
         {plan.demo && <p class="sheet-invented">{props.words.invented}</p>}
         {!state.current && <p class="sheet-stop">{props.words.waits}</p>}
-        {open && <p class="sheet-stop">{sheet.unanswered}</p>}
+        {first.map((text) => <p key={text} class="sheet-stop">{text}</p>)}
         {stops.length > 0 && <ul class="sheet-stop">{stops.map((text, i) => <li key={i}><Both {...text} /></li>)}</ul>}
       </header>
       <div class="sheet-top">

@@ -86,7 +86,7 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
 
   line(title, 15, true);
   if (invented) line(invented, 10);
-  for (const stop of [...(sheet.open ? [words.sheet.unanswered] : []), ...sheet.stops.map((s) => s[system])]) {
+  for (const stop of [...sheet.first, ...sheet.stops.map((s) => s[system])]) {
     const text = set(stop, room - 6, 10.5, true);
     put(text.height + 4, (top) => [
       ...at(text, margin + 3, top + 1.5),

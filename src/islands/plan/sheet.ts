@@ -1,4 +1,5 @@
 /** What stands on the sheet, in words and figures, for print and for PDF alike. */
+import { ruleChanged } from '#core/plan/edition.ts';
 import type { Plan } from '#core/plan/facts.ts';
 import { findingsOf } from '#core/plan/findings.ts';
 import { gates } from '#core/plan/names.ts';
@@ -13,7 +14,8 @@ export type SheetRow = { readonly label: string; readonly cells: readonly (Shown
 /** So many pieces side by side as a sheet is wide. */
 export type SheetTable = { readonly heads: readonly string[]; readonly rows: readonly SheetRow[] };
 export type SheetLine = { readonly label: string; readonly text: string };
-export type SheetText = { readonly limbs: readonly string[]; readonly tables: readonly SheetTable[]; readonly lines: readonly SheetLine[]; readonly stops: readonly Shown[]; readonly open: boolean };
+/** `first`: said before anything that is worked out. */
+export type SheetText = { readonly limbs: readonly string[]; readonly tables: readonly SheetTable[]; readonly lines: readonly SheetLine[]; readonly stops: readonly Shown[]; readonly first: readonly string[] };
 
 const both = (text: (system: UnitSystem) => string): Shown => ({ metric: text('metric'), imperial: text('imperial') });
 
@@ -53,7 +55,10 @@ export const sheetOf = (props: PlanProps, plan: Plan, work: PlanWork, kept: Kept
   const { address, position, date, watcher, signals, crew, notes, tree } = plan.site;
   const place = [address || kept.where, kept.gate, position || kept.position].filter(Boolean).join(', ');
   return {
-    open: gates.some((name) => plan.gate[name] !== 'yes'),
+    first: [
+      ...(gates.some((name) => plan.gate[name] !== 'yes') ? [sheet.unanswered] : []),
+      ...(work.distance && ruleChanged(plan) ? [props.words.said.ruleChanged] : []),
+    ],
     stops: stopsOf(props, plan, work),
     lines: [
       { label: sheet.address, text: place },

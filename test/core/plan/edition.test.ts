@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { ruleSet, stampOf } from '#core/facts/rule-sets.ts';
 import { byRuleOfNow, ruleChanged, withEdition } from '#core/plan/edition.ts';
 import type { Plan } from '#core/plan/facts.ts';
+import { findingsOf } from '#core/plan/findings.ts';
+import { workPlan } from '#core/plan/work.ts';
 import { readPlansFile, writePlansFile } from '#core/plan/file.ts';
 import { readPlan, shapeProblems } from '#core/plan/problems.ts';
 import { changed, invented } from './invented.ts';
@@ -26,6 +28,12 @@ describe('the edition of the rule set that a plan was made by', () => {
   it('another than that of now: changed; none at all: nothing can be told; taken anew: no longer', () => {
     expect([old, invented, withEdition(invented), byRuleOfNow(old)].map(ruleChanged)).toEqual([true, false, false, false]);
     expect(ruleChanged({ ...invented, ruleEdition: stampOf(ruleSet('au-sa')!) })).toBe(true);
+  });
+  it('is among the findings, and names the rule; not where no line is near', () => {
+    const said = (plan: Plan) => findingsOf(plan, workPlan(plan)).filter(({ id }) => id === 'ruleChanged');
+    expect(said(old)).toEqual([{ level: 'caution', part: 'plan', id: 'ruleChanged', limb: null, values: {}, guess: false, mends: ['ruleSet'] }]);
+    expect(said(byRuleOfNow(old))).toEqual([]);
+    expect(said({ ...old, choices: { ...old.choices, wires: 'no' } })).toEqual([]);
   });
   it('stands last, wherever it comes from, so that the same plan is written the same', () => {
     const ways = [withEdition(invented), byRuleOfNow(old), readPlansFile(writePlansFile([invented], '')).plans[0]];
