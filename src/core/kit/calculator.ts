@@ -10,6 +10,9 @@ import type { Unit } from './units.ts';
  */
 export type Tolerance = { share?: number; least?: number; plus?: number; minus?: number; sureAtZero?: boolean };
 
+/** The parameters of a link in their order, decoded. */
+export type Pairs = [string, string][];
+
 /** How a figure was come by. */
 export type Got = 'exact' | 'measured' | 'judged';
 export type GotSet<Name extends string = string> = Got | { readonly [K in Name]?: Got };
@@ -158,6 +161,11 @@ export type Calculator<
   upTo: { readonly [limit: string]: { readonly [K in keyof I]?: (inputs: InputsOf<I>) => number } };
   /** Outputs shown large, in order. */
   lead: readonly (keyof O & string)[];
+  /**
+   * Old links: one small pure function for each version of the inputs that was left behind, the first from 1 to 2. A
+   * renamed input may stand in `measured` and `exact` too; a pair may be missing, repeated or damaged.
+   */
+  upgrades: readonly ((pairs: Pairs) => Pairs)[];
   /** How the example's figures were got. */
   exampleGot: GotSet;
   /** Problems between inputs: "the shortest is longer than the longest". */
@@ -230,6 +238,7 @@ export const defineCalculator = <const I extends InputSet, const O extends Outpu
   findings: {},
   limits: [],
   upTo: {},
+  upgrades: [],
   exampleGot: 'judged',
   relate: () => [],
   ...options,

@@ -2,20 +2,17 @@
  * The address of a calculator with its inputs: `v=1&got=judged&measured=cutHeight&cutHeight=3.5&…`.
  * All inputs, in definition order, shortest decimal form with a point. Pure text in, pure text out.
  */
-import type { AnyCalculator, AnyInput, Got, GotSet, InputProblem } from './calculator.ts';
+import type { AnyCalculator, AnyInput, Got, GotSet, InputProblem, Pairs } from './calculator.ts';
 import type { Inputs } from './outcome.ts';
 
-export const linkVersion = 1;
+/** The version that links of this calculator are written in. */
+const versionOf = ({ upgrades }: AnyCalculator): number => upgrades.length + 1;
 export const reserved = ['v', 'got', 'measured', 'exact', 'units', 'rules', 'frame'] as const;
 
 export type LinkExtras = { units?: 'metric' | 'imperial'; rules?: string };
 export type ReadLink =
   | { kind: 'example'; extras: LinkExtras }
   | { kind: 'given'; inputs: Inputs; texts: { [name: string]: string }; got: GotSet; problems: InputProblem[]; extras: LinkExtras };
-
-export type Pairs = [string, string][];
-/** Upgrades of old links, one small pure function for each version left behind: `upgrades[0]` takes 1 to 2. */
-const upgrades: ((pairs: Pairs) => Pairs)[] = [];
 
 const listMark = '_';
 const written = (value: Inputs[string]): string =>
@@ -28,7 +25,7 @@ const named = (got: GotSet, names: readonly string[], how: Got): string =>
 /** Writes everything: a link must mean the same for ever, whatever the example becomes. */
 export const writeLink = (calculator: AnyCalculator, inputs: Inputs, got: GotSet, extras: LinkExtras = {}): string => {
   const names = Object.keys(calculator.inputs);
-  const pairs: Pairs = [['v', String(linkVersion)], ['got', typeof got === 'string' ? got : 'judged']];
+  const pairs: Pairs = [['v', String(versionOf(calculator))], ['got', typeof got === 'string' ? got : 'judged']];
   for (const how of ['measured', 'exact'] as const) {
     const which = named(got, names, how);
     if (which) pairs.push([how, which]);
@@ -90,19 +87,19 @@ const extrasOf = (pairs: Pairs): LinkExtras => {
  * problem at its field. Unknown parameters are ignored; no `v` is version 1; a newer one is a problem (input `v`).
  */
 export const readLink = (calculator: AnyCalculator, query: string): ReadLink => {
-  let pairs = pairsOf(query);
-  const extras = extrasOf(pairs);
+  const asSent = pairsOf(query);
+  const extras = extrasOf(asSent);
+  const version = asSent.filter(([key]) => key === 'v').map(([, value]) => value);
+  const from = version.length === 0 ? 1 : /^\d{1,4}$/.test(version[0] as string) ? Number(version[0]) : Number.NaN;
+  const pairs = from >= 1 ? calculator.upgrades.slice(from - 1).reduce((before, upgrade) => upgrade(before), asSent) : asSent;
   const inputs = Object.entries(calculator.inputs as { [name: string]: AnyInput });
   const names = inputs.map(([name]) => name);
   if (!pairs.some(([key]) => names.includes(key))) return { kind: 'example', extras };
 
   const problems: InputProblem[] = [];
-  const version = pairs.filter(([key]) => key === 'v').map(([, value]) => value);
-  const from = version.length === 0 ? 1 : /^\d{1,4}$/.test(version[0] as string) ? Number(version[0]) : Number.NaN;
-  if (!(from >= 1 && from <= linkVersion) || version.length > 1) {
-    problems.push({ input: 'v', problem: from > linkVersion ? 'newerLink' : 'badLink', values: {} });
+  if (!(from >= 1 && from <= versionOf(calculator)) || version.length > 1) {
+    problems.push({ input: 'v', problem: from > versionOf(calculator) ? 'newerLink' : 'badLink', values: {} });
   }
-  if (from >= 1) for (const upgrade of upgrades.slice(from - 1)) pairs = upgrade(pairs);
 
   const values: { [name: string]: Inputs[string] } = {};
   const texts: { [name: string]: string } = {};

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defineCalculator, answer, type Got, type GotSet } from '#core/kit/calculator.ts';
+import { defineCalculator, answer, type Got, type GotSet, type Pairs } from '#core/kit/calculator.ts';
 import { choice, list, optionalQuantity, quantity } from '#core/kit/inputs.ts';
 import { readLink, reserved, writeLink } from '#core/kit/link.ts';
 import { calculators, exampleOf } from '#core/registry.ts';
@@ -19,6 +19,16 @@ const toy = defineCalculator({
   lead: ['twice'],
   compute: ({ height }) => answer({ twice: 2 * height }),
 });
+/** The toy, whose height was once called `up` and in millimetres, and whose side came later. */
+const rename = (text: string): string => text.split('_').map((name) => (name === 'up' ? 'height' : name)).join('_');
+const changed = {
+  ...toy,
+  id: 'changed',
+  upgrades: [
+    (pairs: Pairs): Pairs => pairs.map(([key, value]) => [rename(key), key === 'measured' || key === 'exact' ? rename(value) : key === 'up' ? String(Number(value) / 1000) : value]),
+    (pairs: Pairs): Pairs => (pairs.some(([key]) => key === 'side') ? pairs : [...pairs, ['side', 'left']]),
+  ],
+};
 const given = (query: string) => {
   const read = readLink(toy, query);
   if (read.kind === 'example') throw new Error('read as the example');
@@ -121,7 +131,38 @@ describe('reading', () => {
     });
 });
 
-describe.each([...calculators, toy])('$id', (calculator) => {
+describe('a link of an older version', () => {
+  const upgraded = (query: string) => readLink(changed, query);
+
+  it('opens with what it meant, through every version since', () => {
+    expect(upgraded('v=1&got=judged&measured=up&up=1500&load=5&cuts=60_45')).toEqual({
+      kind: 'given', inputs: { height: 1.5, side: 'left', load: 5, cuts: [60, 45] }, texts: { height: '1.5', side: 'left', load: '5', cuts: '60_45' },
+      got: { height: 'measured', side: 'judged', load: 'judged', cuts: 'judged' }, problems: [], extras: {},
+    });
+    expect(upgraded('v=2&height=1.5&load=5&cuts=60')).toMatchObject({ inputs: { height: 1.5, side: 'left' }, problems: [] });
+  });
+  it('one without a version is of the first; one whose every name is old is not the example', () => {
+    expect(upgraded('up=1500')).toMatchObject({ kind: 'given', inputs: { height: 1.5, side: 'left' }, problems: [{ input: 'cuts', problem: 'missing' }] });
+  });
+  it('one of now is left alone, and is what is written', () => {
+    const link = writeLink(changed, { height: 0.5, side: 'right', load: null, cuts: [60] }, 'judged');
+    expect(link).toBe('v=3&got=judged&height=0.5&side=right&load=&cuts=60');
+    expect(upgraded(link)).toMatchObject({ inputs: { height: 0.5, side: 'right' }, problems: [] });
+    // An old name means nothing now.
+    expect(upgraded('v=3&up=1500&side=left&cuts=60')).toMatchObject({ problems: [{ input: 'height', problem: 'missing' }] });
+  });
+  it('what it cannot say any more, or never could, is a problem at its field', () => {
+    expect(upgraded('v=1&up=high&cuts=60')).toMatchObject({ problems: [{ input: 'height', problem: 'notNumber' }] });
+    expect(upgraded('v=1&up=1&up=2&cuts=60')).toMatchObject({ problems: [{ input: 'height', problem: 'repeated' }] });
+  });
+  it('newer than is known, or no version at all: not upgraded, and said', () => {
+    expect(upgraded('v=4&height=1&side=left&cuts=60')).toMatchObject({ problems: [{ input: 'v', problem: 'newerLink' }] });
+    expect(upgraded('v=x&up=1500&cuts=60')).toMatchObject({ problems: [{ input: 'v', problem: 'badLink' }, { input: 'height' }, { input: 'side' }] });
+    expect(upgraded('v=0&up=1500&cuts=60')).toMatchObject({ problems: [{ input: 'v', problem: 'badLink' }, { input: 'height' }, { input: 'side' }] });
+  });
+});
+
+describe.each([...calculators, toy, changed])('$id', (calculator) => {
   const names = inputsOf(calculator).map(([name]) => name);
 
   it('uses no reserved name', () => {
