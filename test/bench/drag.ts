@@ -1,6 +1,6 @@
 /**
- * How soon a move of the hand is seen: the person and the cut in `stance` are dragged with tolerances on and the processor
- * slowed, and beside it, in the same run, a bare text change answers the same moves. From the time stamp of the move to the
+ * How soon a move of the hand is seen: the person and the cut in `stance`, the cut and the tip in `drop-zone`, a worker in a
+ * plan of three limbs are dragged with tolerances on and the processor slowed, and beside it, in the same run, a bare text change answers the same moves. From the time stamp of the move to the
  * paint after the page has changed.
  */
 import type { Browser, Locator, Page } from 'playwright-core';
@@ -75,13 +75,13 @@ export const drag = async (browser: Browser): Promise<Drag> => {
     const floor = reached(bare, 0.98);
     const within = (times: number[]) => times.filter((time) => time <= floor + ALLOWED).length / times.length;
     const handles: Drag['handles'] = [];
-    for (const place of [0, 1]) {
-      await page.goto(`${site.address}calculators/stance/`, { waitUntil: 'networkidle' });
+    for (const [of, place] of [['stance', 0], ['stance', 1], ['drop-zone', 0], ['drop-zone', 1]] as const) {
+      await page.goto(`${site.address}calculators/${of}/`, { waitUntil: 'networkidle' });
       // The calculator comes alive at the first act.
       await page.mouse.move(9, 9);
       await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
       const handle = page.locator('.view.chosen [role=slider]').nth(place);
-      const name = (await handle.getAttribute('aria-label')) ?? '';
+      const name = `${of}: ${(await handle.getAttribute('aria-label')) ?? ''}`;
       const times = await measure(page, handle);
       handles.push({ name, share: within(times), median: reached(times, 0.5), moves: times.length });
     }

@@ -181,11 +181,11 @@ export type Calculator<
 export type AnyCalculator = Calculator<any, any>;
 export type InputNames<C extends AnyCalculator> = keyof C['inputs'] & string;
 
-const refuseNotFinite = (where: string, values: { readonly [name: string]: number | string | readonly number[] | null }): void => {
-  for (const [name, value] of Object.entries(values)) {
-    const finite = Array.isArray(value) ? value.every(Number.isFinite) : typeof value !== 'number' || Number.isFinite(value);
-    if (!finite) throw new Error(`${where}: "${name}" is not finite`);
-  }
+const finite = (value: number | string | readonly number[] | null): boolean =>
+  typeof value === 'number' ? Number.isFinite(value) : !Array.isArray(value) || value.every(Number.isFinite);
+/** `id`: which finding, step or limit. This is asked at every corner of every move, so words are made only for a fault. */
+const refuseNotFinite = (where: string, id: string, values: { readonly [name: string]: number | string | readonly number[] | null }): void => {
+  for (const name in values) if (!finite(values[name]!)) throw new Error(`${where}${id && ` "${id}"`}: "${name}" is not finite`);
 };
 
 /**
@@ -205,13 +205,13 @@ export const answer = <T extends { readonly [name: string]: number | string | Ou
     outputs[name] = isOutside ? null : value;
     if (isOutside) beyond[name] = value;
   }
-  refuseNotFinite('output', outputs);
-  for (const { id, values } of raised) if (values) refuseNotFinite(`finding "${id}"`, values);
+  refuseNotFinite('output', '', outputs);
+  for (const { id, values } of raised) if (values) refuseNotFinite('finding', id, values);
   for (const { id, values, result } of working) {
-    refuseNotFinite(`step "${id}"`, values);
-    refuseNotFinite(`step "${id}"`, { [result.name]: result.value });
+    refuseNotFinite('step', id, values);
+    if (!finite(result.value)) refuseNotFinite('step', id, { [result.name]: result.value });
   }
-  for (const { limit, values } of Object.values(beyond)) refuseNotFinite(`limit "${limit}"`, values);
+  for (const name in beyond) refuseNotFinite('limit', beyond[name]!.limit, beyond[name]!.values);
   return {
     kind: 'answer', findings: raised, working, outputs: outputs as { readonly [K in keyof T & string]: number | string | null },
     outside: beyond as { readonly [K in keyof T & string]?: Outside },

@@ -192,14 +192,24 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   };
   const variables = variablesOf(calculator, inputs, gotOf);
 
-  const known = new Map<string, ReturnType<Run>>();
+  // What was worked out, by the place of the first variable, then of the second, and so on.
+  type Known = Map<number, Known | ReturnType<Run>>;
+  const names = variables.map((v) => v.name);
+  const last = names.pop() ?? '';
+  const known: Known = new Map();
   const run: Run = (corner) => {
-    const key = variables.map((v) => corner[v.name]).join();
-    const before = known.get(key);
+    let at = known;
+    for (const name of names) {
+      const place = corner[name] as number;
+      let next = at.get(place) as Known | undefined;
+      if (!next) at.set(place, (next = new Map()));
+      at = next;
+    }
+    const before = at.get(corner[last] as number) as ReturnType<Run> | undefined;
     if (before) return before;
     const there = atCorner(calculator, variables, inputs, corner);
     const result = { inputs: there, computed: calculator.compute(there) as Computed };
-    known.set(key, result);
+    at.set(corner[last] as number, result);
     return result;
   };
   const nominal = run(middle(variables)).computed;

@@ -95,14 +95,16 @@ export const atCorner = (calculator: AnyCalculator, variables: readonly Variable
 export const cornersOf = (
   variables: readonly Variable[], moves: { readonly [name: string]: Move | undefined }, end: 'low' | 'high',
 ): Corner[] => {
-  let corners: { [name: string]: number }[] = [{}];
+  const corners: { [name: string]: number }[] = [{}];
   for (const v of variables) {
     const move = moves[v.name];
     const ends =
       move === undefined ? [v.middle]
       : move === 'bends' ? [v.low, v.high]
       : [(move === 'up') === (end === 'high') ? v.high : v.low];
-    corners = ends.flatMap((at) => corners.map((c) => ({ ...c, [v.name]: at })));
+    const others = ends.slice(1).flatMap((at) => corners.map((corner) => ({ ...corner, [v.name]: at })));
+    for (const corner of corners) corner[v.name] = ends[0] as number;
+    corners.push(...others);
   }
   return corners;
 };

@@ -18,7 +18,7 @@ export const Player = ({ words, moment, onMoment }: Props) => {
     if (at >= lastPose) return setPlays(false);
     const later = setTimeout(() => to(at + 1), pace);
     return () => clearTimeout(later);
-  });
+  }, [plays, at, way]);
   const play = (): void => {
     // Motion not welcome: straight to where it lies.
     if (matchMedia('(prefers-reduced-motion: reduce)').matches) return to(lastPose);
