@@ -1,7 +1,7 @@
 /**
  * How soon a move of the hand is seen: the person and the cut in `stance`, the cut and the tip in `drop-zone`, a worker in a
- * plan of three limbs are dragged with tolerances on and the processor slowed, and beside it, in the same run, a bare text change answers the same moves. From the time stamp of the move to the
- * paint after the page has changed.
+ * plan of three limbs are dragged with tolerances on and the processor slowed, and beside it, in the same run, a bare text
+ * change answers the same moves. From the time stamp of the move to the paint after the page has changed.
  */
 import type { Browser, Locator, Page } from 'playwright-core';
 import planLabels from '#content/drawings/plan.json' with { type: 'json' };
