@@ -168,25 +168,6 @@ describe.each(calculators.map((c) => [c.id, c] as const))('%s', (id, calculator)
   });
 });
 
-test('what is typed, chosen and pressed before the page has come alive is not lost', async ({ site, profile, allow }) => {
-  allow(/Service Worker registration blocked/);
-  const page = await (await profile({ serviceWorkers: 'block' })).newPage();
-  await page.route('**/*.js', async (route) => {
-    await new Promise((go) => setTimeout(go, 400));
-    await route.continue();
-  });
-  await page.goto(site.at('/calculators/stance/'));
-  await page.locator('#in-cutHeight').fill('3.2');
-  await page.locator('input[name=gripHeight-got][value=judged]').check();
-  await page.locator('input[name=standing][value=stemSide]').check();
-  await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
-  await expect.poll(() => new URL(page.url()).searchParams.get('cutHeight')).toBe('3.2');
-  expect(await page.locator('#in-cutHeight').inputValue()).toBe('3.2');
-  expect(await page.locator('input[name=gripHeight-got][value=judged]').isChecked()).toBe(true);
-  expect(new URL(page.url()).searchParams.get('standing')).toBe('stemSide');
-  expect(await page.locator('.finding.caution').filter({ hasText: 'stem side' }).count()).toBe(1);
-});
-
 test('a carried result arrives as it is, and asks for the rest', async ({ site, page }) => {
   await page.goto(site.at('/calculators/bar-length/'));
   await ready(page);

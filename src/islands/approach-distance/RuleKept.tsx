@@ -1,5 +1,5 @@
 /** The rule set and the operator's figure, kept on the device for the whole handbook; offered, never kept silently. */
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { lines as frame } from '#content/interface.json';
 import { approachDistance, noRuleSet } from '#core/calculators/approach-distance.ts';
 import { readMark, ruleSet } from '#core/facts/rule-sets.ts';
@@ -12,7 +12,8 @@ export const RuleKept = ({ state }: { state: CalculatorState }) => {
   const [kept, setKept] = useState<string | null>(null);
   const [changed, setChanged] = useState(false);
   const [ownKept, setOwnKept] = useState<number | null>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
+    if (!state.isRead) return;
     const look = (): void => {
       setKept('ruleSet' in held() ? null : settings().ruleSet);
       setOwnKept(own());
@@ -29,8 +30,8 @@ export const RuleKept = ({ state }: { state: CalculatorState }) => {
       if (Object.keys(some).length > 0) state.setInputs(some);
     }
     return onChange(look);
-    // Once, when the page opens: later the reader's own fields lead.
-  }, []);
+    // Once, when what was typed before has been taken over: later the reader's own fields lead.
+  }, [state.isRead]);
 
   const chosen = state.fields['ruleSet']?.text ?? '';
   const field = state.fields['ownDistance'];

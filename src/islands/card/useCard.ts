@@ -2,7 +2,7 @@
  * The state of the card page: blocks, fields, numbers to call, and the address that holds them all. The first render is
  * the example, as the server made it; the address, or else the card kept on this device, is read after.
  */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { checkInputs } from '#core/kit/problems.ts';
 import type { AnyInput, InputProblem } from '#core/kit/calculator.ts';
 import type { Inputs, Outcome } from '#core/kit/outcome.ts';
@@ -52,13 +52,13 @@ const before = (): Before => {
     calls: Object.fromEntries(calls.filter(([, text]) => text !== '')),
   };
 };
-/** Null where nothing was done. The page showed metric fields until then. */
+/** Null where nothing was done. The page showed metric fields until then; in metric the text stays as it was typed: "4." may be half of "4.2". */
 const withBefore = (held: Held, { texts, blocks, calls }: Before, units: UnitSystem): Held | null => {
   if (Object.keys(texts).length + Object.keys(calls).length === 0 && blocks === null) return null;
-  const read = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, withText(allInputs[name] as AnyInput, held.fields[name] as Fields[string], text, 'metric')]));
+  const read: Fields = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, withText(allInputs[name] as AnyInput, held.fields[name] as Fields[string], text, 'metric')]));
   return {
     ...held, from: 'kept',
-    fields: inSystem(cardFields, { ...held.fields, ...read }, units),
+    fields: { ...held.fields, ...(units === 'metric' ? read : inSystem(cardFields, { ...held.fields, ...read }, units)) },
     blocks: blocks === null ? held.blocks : blockIds.filter((id) => blocks.includes(id)),
     calls: { ...held.calls, ...calls },
   };
@@ -100,7 +100,8 @@ export const useCard = () => {
   const choices = useMemo(() => (problems.length === 0 ? choicesOf(now) : null), [now, problems]);
   if (choices) good.current = choices;
 
-  useEffect(() => {
+  // Before the browser can hear another key: see kit/useCalculator.ts.
+  useLayoutEffect(() => {
     const link = readCard(location.search);
     if (link.kind === 'card') hold({ units: link.state.units });
     const { units, ruleSet } = settings();

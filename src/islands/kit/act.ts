@@ -2,7 +2,7 @@
  * `client:act`: an island comes alive at the reader's first act, not before, so that a page opens in what it takes to read
  * it. At once where a link or the reader's units ask for other figures than the server's, where the device keeps what the
  * island shows (`client:act="the name it is kept under"`), and where the edition is on the device already and costs nothing. What is typed or clicked meanwhile is not lost: fields are read when the island takes
- * over (see typed.ts), a button pressed is pressed again.
+ * over (see typed.ts), a button pressed is pressed again, a usual value picked from a list is picked again.
  */
 import type { ClientDirective } from 'astro';
 
@@ -26,10 +26,16 @@ const act: ClientDirective = (load, { value }, island) => {
   const press = (event: Event): void => {
     pressed = (event.target as Element).closest<HTMLElement>('button');
   };
+  // Lists that hold a field of their own are read with the fields; the others only say what goes into one.
+  const picked = new Set<HTMLSelectElement>();
+  const pick = ({ target }: Event): void => {
+    if (target instanceof HTMLSelectElement && !target.id) picked.add(target);
+  };
   const wait = (): void => acts.forEach((name) => addEventListener(name, begin, { capture: true, passive: true }));
   const begin = async (): Promise<void> => {
     acts.forEach((name) => removeEventListener(name, begin, true));
     island.addEventListener('click', press);
+    island.addEventListener('change', pick);
     try {
       const hydrate = await load();
       await hydrate();
@@ -39,7 +45,9 @@ const act: ClientDirective = (load, { value }, island) => {
       return;
     } finally {
       island.removeEventListener('click', press);
+      island.removeEventListener('change', pick);
     }
+    for (const list of picked) if (list.isConnected) list.dispatchEvent(new Event('change'));
     if (pressed?.isConnected) pressed.click();
   };
   if (asksAtOnce(value)) void begin();

@@ -1,6 +1,7 @@
 /**
  * The state of one calculator on its page: fields, outcome, the last good answer, and the address that holds it all.
- * The first render is the example, as the server made it; the address is read after.
+ * The first render is the example, as the server made it; the address, and what was typed before, are taken over in the
+ * same breath, so that no key pressed in between can be lost.
  */
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator, AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
@@ -41,7 +42,8 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
   const good = useRef<Good | null>(null);
   if (outcome.kind === 'answer') good.current = { inputs, outcome };
 
-  useEffect(() => {
+  // Before the browser can hear another key: an effect after the paint would put what was typed first over what came next.
+  useLayoutEffect(() => {
     const link = readLink(calculator, location.search);
     if (link.extras.units) hold({ units: link.extras.units });
     if (link.extras.rules) hold({ ruleSet: link.extras.rules.split('.')[0] as string });
@@ -54,7 +56,9 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
       setIsExample(false);
     } else {
       const kept = withTyped(calculator, exampleFields(calculator, 'metric'), typed, 'metric');
-      if (kept || now !== 'metric') setFields(inSystem(calculator, kept ?? exampleFields(calculator, 'metric'), now));
+      // In metric the text stays as it was typed: "4." may be half of "4.2".
+      if (now !== 'metric') setFields(inSystem(calculator, kept ?? exampleFields(calculator, 'metric'), now));
+      else if (kept) setFields(kept);
       if (kept) {
         setTouched(true);
         setIsExample(false);
@@ -107,6 +111,8 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     isExample,
     general,
     query,
+    /** Whether the address and what was typed before have been taken over. */
+    isRead,
     /** A learner's link: answer and working wait. */
     predicts,
     showAnswer: (): void => setPredicts(false),
