@@ -8,6 +8,7 @@ import words from '#content/plan/words.json';
 import { showValue } from '#core/kit/show.ts';
 import type { Unit } from '#core/kit/units.ts';
 import { planOn } from '#core/plan/feed.ts';
+import { writePlansFile } from '#core/plan/file.ts';
 import { workPlan } from '#core/plan/work.ts';
 import { invented } from '../core/plan/invented.ts';
 import { expect, test } from './harness.ts';
@@ -66,6 +67,33 @@ test('the sheet says what core says, on one side of A4 and of Letter, in print a
   await page.locator('.plan-sheet h3').filter({ hasText: 'Дуб' }).waitFor(SOON);
   await page.getByRole('button', { name: words.sheet.saveA4 }).click();
   await expect.poll(() => page.locator('p[role=status]').allInnerTexts()).toContain(words.sheet.noSign.replace('{sign}', 'Д'));
+});
+
+test('the sheet of four, five and six limbs: two sides at the most, no table cut in two', { timeout: 120_000 }, async ({ site, profile }) => {
+  const page = await (await profile({ serviceWorkers: 'block', viewport: { width: 1280, height: 800 } })).newPage();
+  await page.goto(site.at('/plan/'));
+  await demo(page);
+  const heads = (text: string): number => text.split(words.sheet.limb).length - 1;
+  const ends = (text: string): number => text.split(words.answer.bar).length - 1;
+  for (const count of [4, 5, 6]) {
+    const limbs = Array.from({ length: count }, (_, k) => invented.limbs[(k + 1) % 3]!);
+    const plan = { ...invented, demo: false, name: `of ${count}`, limbs };
+    const pieces = workPlan(plan).limbs.flatMap((limb) => limb.pieces).length;
+    await page.locator('input[type=file]').setInputFiles({ name: 'plans.json', mimeType: 'application/json', buffer: Buffer.from(writePlansFile([plan], '')) });
+    await page.getByRole('button', { name: new RegExp(`${plan.name}$`) }).first().click();
+    await page.locator('.plan-sheet h3').filter({ hasText: plan.name }).waitFor(SOON);
+    for (const [format, button] of [['A4', words.sheet.saveA4], ['Letter', words.sheet.saveLetter]] as const) {
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+      const [printed, saved] = await Promise.all([readPdf(await page.pdf({ format })), readPdf(readFileSync((await download.path()) as string))]);
+      for (const { pages, text } of [printed, saved]) {
+        expect(pages.length, `${count} on ${format}`).toBeLessThanOrEqual(2);
+        // As many tables begin on a side as end there, and every piece stands in one.
+        for (const side of pages) expect(heads(side.text), side.text).toBe(ends(side.text));
+        expect(heads(text)).toBe(Math.ceil(pieces / 4));
+        expect(text.replace(/\s+/g, ' ')).toContain(words.sheet.sign);
+      }
+    }
+  }
 });
 
 /** Tab by tab, as the keyboard goes, until the focus stands there. */

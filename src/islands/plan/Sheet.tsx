@@ -50,7 +50,7 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
       </div>
       <ol class="sheet-limbs">{limbs.map((text, i) => <li key={i}>{text}</li>)}</ol>
       {tables.map(({ heads, rows }, n) => (
-        <table key={n} tabIndex={0} aria-label={sheet.limb}>
+        <table key={n} class={heads.length > 4 ? 'many' : undefined} tabIndex={0} aria-label={sheet.limb}>
           <thead><tr><th scope="col">{sheet.limb}</th>{heads.map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
           <tbody>
             {rows.map(({ label, cells }) => (

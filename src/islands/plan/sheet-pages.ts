@@ -73,9 +73,12 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
     y = margin;
   };
   next();
-  /** Puts what is `tall`, on a new page where this one has no room for it. */
+  /** A new page where this one has no room for what is `tall`: what belongs together is not cut in two. */
+  const keep = (tall: number): void => {
+    if (y > margin && y + tall > height - margin) next();
+  };
   const put = (tall: number, draw: (top: number) => Placed[]): void => {
-    if (y + tall > height - margin) next();
+    keep(tall);
     pages.at(-1)!.placed.push(...draw(y));
     y += tall;
   };
@@ -119,20 +122,27 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
   for (const { heads, rows } of sheet.tables) {
     const first = room * 0.31;
     const column = (room - first) / heads.length;
-    for (const [label, ...cells] of [[words.sheet.limb, ...heads], ...rows.map((row) => [row.label, ...row.cells.map((cell) => cell?.[system] ?? words.answer.none)])]) {
-      const texts = [set(label as string, first - 2, 11), ...cells.map((cell) => set(cell, column - 1, 12, true))];
-      const high = Math.max(...texts.map((text) => text.height)) + 0.5;
+    const size = heads.length > 4 ? 10.5 : 12;
+    const cut = [[words.sheet.limb, ...heads], ...rows.map((row) => [row.label, ...row.cells.map((cell) => cell?.[system] ?? words.answer.none)])].map(([label, ...cells]) => {
+      const texts = [set(label as string, first - 2, 11), ...cells.map((cell) => set(cell, column - 1, size, true))];
+      return { texts, high: Math.max(...texts.map((text) => text.height)) + 0.5 };
+    });
+    keep(cut.reduce((sum, { high }) => sum + high, 0));
+    for (const { texts, high } of cut) {
       put(high, (top) => [...texts.flatMap((text, i) => at(text, margin + (i === 0 ? 0 : first + (i - 1) * column), top)), rule([margin, top + high - 0.2], [width - margin, top + high - 0.2], 0.1, of)]);
     }
     y += 1.5;
   }
-  line(words.answer.real, 10.5, true);
   const sign = set(words.sheet.sign, room, 10);
+  const [real, statement, last] = [set(words.answer.real, room, 10.5, true), set(words.sheet.statement, room, 8.5), set(foot, room, 8.5)];
+  const end = (text: Set): void => put(text.height + 1, (top) => at(text, margin, top));
+  keep(real.height + sign.height + statement.height + last.height + 13);
+  end(real);
   put(sign.height + 11, (top) => [
     ...at(sign, margin, top),
     ...[0, 1, 2, 3].map((k) => rule([margin + (k * room) / 4, top + sign.height + 9], [margin + ((k + 0.92) * room) / 4, top + sign.height + 9], 0.2, of)),
   ]);
-  line(words.sheet.statement, 8.5);
-  line(foot, 8.5);
+  end(statement);
+  end(last);
   return pages;
 };

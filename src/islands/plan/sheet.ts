@@ -19,7 +19,8 @@ export type SheetText = { readonly limbs: readonly string[]; readonly tables: re
 
 const both = (text: (system: UnitSystem) => string): Shown => ({ metric: text('metric'), imperial: text('imperial') });
 
-const widest = 4;
+/** So many pieces side by side; more of them where they would take more than two tables beside that of the first side. */
+const [roomy, widest, tables] = [4, 6, 3];
 
 /** The pieces in the order they are cut, so many to a table, a row for each figure. */
 const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
@@ -27,9 +28,12 @@ const tablesOf = (props: PlanProps, { limbs }: PlanWork): SheetTable[] => {
     head: one.pieces.length === 1 ? String(i + 1) : `${i + 1}${String.fromCharCode(97 + at)}`,
     rows: (one.fits ? [...pieceRows(props, piece), ...limbRows(props, one)] : [...limbRows(props, one), ...limbGapRows(props, piece)]).filter(({ label }) => label !== props.words.answer.total),
   })));
+  const most = Math.min(widest, Math.max(roomy, Math.ceil(columns.length / tables)));
+  // As even as they go: no table of one piece alone.
+  const wide = Math.ceil(columns.length / Math.ceil(columns.length / most));
   const labels = [...new Set(columns.flatMap(({ rows }) => rows.map(({ label }) => label)))];
-  return Array.from({ length: Math.ceil(columns.length / widest) }, (_, n) => {
-    const some = columns.slice(n * widest, (n + 1) * widest);
+  return Array.from({ length: Math.ceil(columns.length / wide) }, (_, n) => {
+    const some = columns.slice(n * wide, (n + 1) * wide);
     return {
       heads: some.map(({ head }) => head),
       rows: labels.map((label) => ({ label, cells: some.map(({ rows }) => rows.find((row) => row.label === label)?.text ?? null) })).filter(({ cells }) => cells.some((cell) => cell !== null)),
