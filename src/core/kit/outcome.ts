@@ -192,24 +192,15 @@ export const evaluate = (calculator: AnyCalculator, given: Inputs, got: GotSet =
   };
   const variables = variablesOf(calculator, inputs, gotOf);
 
-  // What was worked out, by the place of the first variable, then of the second, and so on.
-  type Known = Map<number, Known | ReturnType<Run>>;
-  const names = variables.map((v) => v.name);
-  const last = names.pop() ?? '';
-  const known: Known = new Map();
+  const known = new Map<number, ReturnType<Run> & { corner: Corner }>();
   const run: Run = (corner) => {
-    let at = known;
-    for (const name of names) {
-      const place = corner[name] as number;
-      let next = at.get(place) as Known | undefined;
-      if (!next) at.set(place, (next = new Map()));
-      at = next;
-    }
-    const before = at.get(corner[last] as number) as ReturnType<Run> | undefined;
-    if (before) return before;
+    // One number for all of a corner's, which another may share: then it is looked at.
+    const key = variables.reduce((sum, v) => sum * 1.618 + (corner[v.name] as number), 0);
+    const before = known.get(key);
+    if (before && variables.every((v) => before.corner[v.name] === corner[v.name])) return before;
     const there = atCorner(calculator, variables, inputs, corner);
-    const result = { inputs: there, computed: calculator.compute(there) as Computed };
-    at.set(corner[last] as number, result);
+    const result = { corner, inputs: there, computed: calculator.compute(there) as Computed };
+    known.set(key, result);
     return result;
   };
   const nominal = run(middle(variables)).computed;

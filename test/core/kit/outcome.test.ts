@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { outside } from '#core/kit/calculator.ts';
-import type { Quantity } from '#core/kit/outcome.ts';
+import { answer, defineCalculator, outside } from '#core/kit/calculator.ts';
+import { guess, quantity } from '#core/kit/inputs.ts';
+import { evaluate, type Quantity } from '#core/kit/outcome.ts';
 import { answered, findings, out, run, type Toy } from './toy.ts';
 
 describe('a figure and its range', () => {
@@ -125,6 +126,18 @@ describe('a limit that the ends are taken up to', () => {
     expect(run({ outsideWhen: (x) => x > 11, upTo: () => 11.5 }).kind).toBe('outside');
   });
   it('as entered past it: the outcome is outside', () => expect(run(upTo(9.9))).toMatchObject({ kind: 'outside', values: { x: 10 } }));
+});
+
+it('a small figure beside a huge one is not lost: no two places of the box are taken for one', () => {
+  const field = { min: 0, max: 1e30, step: 1, tolerance: guess({ least: 2 }, { least: 2 }) };
+  const beside = defineCalculator({
+    id: 'beside',
+    inputs: { small: quantity('m', { ...field, example: 10 }), huge: quantity('m', { ...field, example: 1e24, tolerance: guess({ share: 0.1 }, { share: 0.1 }) }) },
+    outputs: { out: { kind: 'quantity', unit: 'm', protects: 'up', moves: { small: 'up' } } },
+    lead: ['out'],
+    compute: ({ small }) => answer({ out: small }),
+  });
+  expect(answered(evaluate(beside, { small: 10, huge: 1e24 })).outputs['out']).toMatchObject({ value: 10, low: 8, high: 12 });
 });
 
 describe('no such place', () => {
