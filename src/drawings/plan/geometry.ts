@@ -114,7 +114,9 @@ export const geometry = (seen: Seen, view: View<'plan'>, box: Box): Placed<Move>
   if (one?.feet) s.asks.unshift({ text: text('stand', { standOff: said('m', one.standOff, 'up') }), at: s.at(...one.feet), gap: 22, strong: true, wrap: 12, leader: false });
   if (chosen === null) for (const each of limbs) if (each.feet) s.asks.push({ text: same(String(each.number)), at: s.at(...each.feet), gap: 14, strong: true, leader: false });
   const keepOut = Math.max(0, ...limbs.map((each) => each.keepOut));
-  if (keepOut > 0) s.asks.push({ text: text('keepOut', { keepOut: said('m', keepOut, 'up') }), at: [box.width / 2, box.height - 6], places: ['above'], gap: 0, leader: false, wrap: 40 });
+  // In the corner that the slope does not fall to.
+  const right = sin(plan.bearings.downhill) < 0;
+  if (keepOut > 0) s.asks.push({ text: text('keepOut', { keepOut: said('m', keepOut, 'up') }), at: [right ? box.width - 2 : 2, box.height - 2], places: [right ? 'above-left' : 'above-right'], gap: 0, leader: false, wrap: 13 });
   s.asks.push({ text: text('mark'), at: [box.width / 2, 0], places: ['below'], gap: 0, leader: false });
 
   const turner = (id: string, label: string, centre: Point, at: Point, value: number, move: (bearing: number) => Move): Handle<Move> => ({
@@ -132,5 +134,6 @@ export const geometry = (seen: Seen, view: View<'plan'>, box: Box): Placed<Move>
     ...(one && chosen !== null ? [turner('points', 'movePoints', stem, s.at(...one.tip), plan.limbs[chosen]!.bearings.points, (to) => ({ points: to }))] : []),
     ...(one?.feet && chosen !== null ? [turner('worker', 'moveWorker', s.at(...one.cuts.at(-1)!), s.at(...one.feet), plan.limbs[chosen]!.bearings.worker, (to) => ({ worker: to }))] : []),
   ];
+  s.keepOff.push(...handles.map(({ x, y }) => around([[x, y]], 13)));
   return { ...finish(s), handles };
 };
