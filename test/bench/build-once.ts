@@ -1,4 +1,4 @@
-/** One clean build in a process of its own, which says at the end what it cost: JSON with seconds and bytes. */
+/** One clean build in a process of its own, which says at the end what it cost: JSON with seconds, and the most bytes it held itself. */
 import { readFileSync } from 'node:fs';
 import { build } from 'astro';
 

@@ -69,7 +69,7 @@ for (const { slug, grade, words } of levels) say(slug, grade.toFixed(1), `${word
 say('their mean', (levels.reduce((sum, { grade }) => sum + grade, 0) / levels.length).toFixed(1), '', true);
 
 console.log('\nA clean build');
-const { seconds, bytes } = buildCost();
+const { seconds, bytes } = await buildCost();
 say('processor time', `${seconds.toFixed(1)} s`, '20 s at most', seconds <= 20);
 say('memory', `${Math.round(bytes / 2 ** 20)} MiB`, '1024 MiB at most', bytes <= 2 ** 30);
 
