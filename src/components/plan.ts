@@ -10,7 +10,7 @@ import { islandProps, speciesNames, withFacts } from './words.ts';
 
 const ids = {
   stance: 'stance', dropZone: 'drop-zone', barLength: 'bar-length', limbWeight: 'limb-weight', cutOrder: 'cut-order',
-  approachDistance: 'approach-distance', lineClearance: 'line-clearance',
+  approachDistance: 'approach-distance', lineClearance: 'line-clearance', poleLoad: 'pole-load',
 } as const;
 
 /** Without hints, workings and what else only a calculator's own page says. */

@@ -1,18 +1,22 @@
 /**
  * The gear the reader keeps: under its name the pole's ends, the bar and what it reaches past its middle, each with how it
- * was got. On the device only, never sent anywhere. Damaged entries are left out when read.
+ * was got; and of the saw what is known: what it is called, what it weighs with the pole, where that balances. On the device only, never sent anywhere. Damaged entries are left out when read.
  */
 import { read, write } from './store.ts';
 
 /** `poleShortest`, `poleLongest`, `barTip` in m, `barLength` in mm. */
 export const gearParts = ['poleShortest', 'poleLongest', 'barLength', 'barTip'] as const;
 export type GearPart = (typeof gearParts)[number];
+/** Known of some only; lists from before have none. `mass` in kg, `balance` in m. */
+export const sawParts = ['mass', 'balance'] as const;
+export type SawPart = (typeof sawParts)[number];
 export type GearFigure = { readonly value: number; readonly got: 'judged' | 'measured' };
-export type Gear = { readonly name: string; readonly figures: { readonly [P in GearPart]: GearFigure } };
+export type Gear = { readonly name: string; readonly saw?: string; readonly figures: { readonly [P in GearPart]: GearFigure } & { readonly [P in SawPart]?: GearFigure } };
 
 export const gearName = 'standing-clear.gear';
 const version = 1;
 export const longestGearName = 60;
+export const longestSawName = 300;
 export const mostGear = 50;
 
 const isFigure = (figure: unknown): figure is GearFigure => {
@@ -20,8 +24,9 @@ const isFigure = (figure: unknown): figure is GearFigure => {
   return typeof value === 'number' && Number.isFinite(value) && value >= 0 && (got === 'judged' || got === 'measured');
 };
 const isGear = (found: unknown): found is Gear => {
-  const { name, figures } = (found ?? {}) as Partial<Gear>;
-  return typeof name === 'string' && name.trim() !== '' && name.length <= longestGearName && gearParts.every((part) => isFigure(figures?.[part]));
+  const { name, saw, figures } = (found ?? {}) as Partial<Gear>;
+  return (saw === undefined || (typeof saw === 'string' && saw.length <= longestSawName)) && typeof name === 'string' && name.trim() !== '' && name.length <= longestGearName && gearParts.every((part) => isFigure(figures?.[part])) &&
+    sawParts.every((part) => figures?.[part] === undefined || isFigure(figures[part]));
 };
 
 /** All that is kept, by name, with nothing in it but what gear holds; of two under one name the first. */
@@ -30,9 +35,13 @@ export const gear = (): Gear[] => {
   return (Array.isArray(kept) ? kept.filter(isGear) : [])
     .filter(({ name }, i, all) => all.findIndex((one) => one.name === name) === i)
     .slice(0, mostGear)
-    .map(({ name, figures }) => ({
+    .map(({ name, saw, figures }) => ({
       name,
-      figures: Object.fromEntries(gearParts.map((part) => [part, { value: figures[part].value, got: figures[part].got }])) as Gear['figures'],
+      ...(saw === undefined ? {} : { saw }),
+      figures: Object.fromEntries([...gearParts, ...sawParts].flatMap((part) => {
+        const figure = figures[part];
+        return figure ? [[part, { value: figure.value, got: figure.got }]] : [];
+      })) as unknown as Gear['figures'],
     }))
     .sort((a, b) => a.name.localeCompare(b.name));
 };

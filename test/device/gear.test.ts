@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sharedFacts } from '#core/plan/names.ts';
-import { dropGear, type Gear, gear, gearName, gearParts, keepGear, mostGear } from '#device/gear.ts';
+import { dropGear, type Gear, gear, gearName, gearParts, keepGear, mostGear, sawParts } from '#device/gear.ts';
 import { localShelf } from './local.ts';
 
 const shelf = localShelf();
@@ -51,8 +51,14 @@ describe('gear kept on the device', () => {
     expect(dropGear('Long pole')).toBe(false);
     expect(gear()).toEqual([]);
   });
+  it('holds what is known of the saw, and nothing where nothing is', () => {
+    const known: Gear = { name: 'Long pole', saw: 'the red one', figures: { ...one('').figures, mass: { value: 6.4, got: 'measured' } } };
+    keepGear(known);
+    keepGear(one('Short pole'));
+    expect(gear()).toEqual([known, one('Short pole')]);
+  });
   it('is made of facts that a plan holds', () => {
-    expect(gearParts.filter((part) => !(part in sharedFacts))).toEqual([]);
+    expect([...gearParts, ...sawParts].filter((part) => !(part in sharedFacts))).toEqual([]);
     expect(gearParts.map((part) => sharedFacts[part].unit)).toEqual(['m', 'm', 'mm', 'm']);
   });
 });
@@ -68,6 +74,7 @@ describe('a damaged list', () => {
     ['nothing', null], ['text', 'Long pole'], ['no name', { figures: one('x').figures }], ['an empty name', one(' ')], ['a name too long', one('x'.repeat(61))], ['no figures', { name: 'Spoilt' }],
     ['a figure missing', spoilt(undefined)], ['a figure as text', spoilt({ value: '250', got: 'judged' })], ['no figure', spoilt({ value: null, got: 'judged' })],
     ['one below nothing', spoilt({ value: -1, got: 'judged' })], ['how it was got unknown', spoilt({ value: 250, got: 'guessed' })],
+    ['a saw of numbers', { ...one('Spoilt'), saw: 7 }], ['a weight as text', { ...one('Spoilt'), figures: { ...one('').figures, mass: '6' } }],
   ])('%s among it costs no other', (_, entry) => {
     expect(readOf(one('Ash pole'), entry, one('Long pole'))).toEqual([one('Ash pole'), one('Long pole')]);
   });

@@ -7,7 +7,7 @@ import {
   type SharedChoice, sharedChoices, type SharedFact, sharedFacts, type SiteText, siteTexts,
 } from './names.ts';
 
-export const planVersion = 1;
+export const planVersion = 2;
 
 /** One figure of the reader: null while there is none. `text`: what was typed, kept as long as it cannot be read. */
 export type Fact = { readonly value: number | null; readonly got: 'judged' | 'measured'; readonly text?: string };
@@ -41,7 +41,7 @@ const each = <K extends string, V>(names: readonly K[], value: (name: K) => V): 
 const keys = <T extends object>(of: T): (keyof T & string)[] => Object.keys(of) as (keyof T & string)[];
 
 /** Figures that a new plan starts with: what the calculators take until the reader says otherwise. */
-const usual: readonly SharedFact[] = ['gripHeight', 'platformHeight', 'boomReach', 'springUp', 'handHeight', 'barTip', 'stumble', 'margin', 'swing', 'offSquare', 'barMargin', 'undercut', 'strength'];
+const usual: readonly SharedFact[] = ['gripHeight', 'platformHeight', 'boomReach', 'springUp', 'handHeight', 'barTip', 'stumble', 'margin', 'swing', 'offSquare', 'barMargin', 'undercut', 'strength', 'gripSpacing'];
 const usualOfLimb: readonly LimbFact[] = ['cutToStem'];
 const empty: Fact = { value: null, got: 'judged' };
 

@@ -5,6 +5,7 @@ import { cutOrder } from '../calculators/cut-order.ts';
 import { dropZone } from '../calculators/drop-zone.ts';
 import { limbWeight } from '../calculators/limb-weight.ts';
 import { lineClearance } from '../calculators/line-clearance.ts';
+import { poleLoad } from '../calculators/pole-load.ts';
 import { stance } from '../calculators/stance.ts';
 import { cos, sin, tan } from '../formulas/angles.ts';
 import type { AnyCalculator, Got, QuantityInput, Tolerance } from '../kit/calculator.ts';
@@ -13,7 +14,7 @@ import type { Fact, Plan, PlanLimb } from './facts.ts';
 import { limbFacts } from './names.ts';
 import { apartBetween, mostOffSquare, riseAlong, riseOff, type Spot, spotAt, standingOf } from './turn.ts';
 
-export const parts = { stance, dropZone, barLength, limbWeight, cutOrder, approachDistance, lineClearance } as const;
+export const parts = { stance, dropZone, barLength, limbWeight, cutOrder, approachDistance, lineClearance, poleLoad } as const;
 export type Part = keyof typeof parts;
 /** One calculator with what it was fed, so that its own page can be opened with the same, and what it said. */
 export type Run = { readonly part: Part; readonly inputs: Inputs; readonly got: { readonly [name: string]: Got }; readonly outcome: Outcome };
@@ -152,6 +153,11 @@ export const feedOrder = ({ facts }: Plan, limb: PlanLimb, piece: Piece, weight:
     strength: facts.strength, undercut: known(facts.undercut),
   };
 };
+
+/** The pole held as flat as it may be at that place, the heaviest for the hands; no strap is reckoned with. Null where it points down, or nothing is weighed. */
+export const feedLoad = ({ facts: { mass, balance, gripSpacing } }: Plan, flattest: number): Fed | null =>
+  mass.value === null || flattest < 0 ? null
+    : { mass, balance, gripSpacing, poleAngle: flattest, strapShare: 0, strapAt: poleLoad.inputs.strapAt.example, effort: null };
 
 export const feedDistance = ({ choices, facts }: Plan): Fed => ({
   ruleSet: choices.ruleSet, workingFrom: choices.workingFrom, lineKind: choices.lineKind, toldBy: choices.toldBy,

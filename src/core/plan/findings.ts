@@ -96,7 +96,7 @@ const ofStance = ({ stance }: PieceWork, { bearings: { points, worker } }: PlanL
 
 const ofPiece = (piece: PieceWork, of: PlanLimb, limb: number): PlanFinding[] => [
   ...ofStance(piece, of, limb),
-  ...[piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb)),
+  ...[piece.dropZone, ...(piece.order ? [piece.order] : []), ...(piece.load ? [piece.load] : []), ...piece.clearance].flatMap((run) => ofRun(run, limb)),
   ...piece.limbAlone.flatMap((run) => ofRun(run, limb)).filter(({ id }) => !ofStanding.includes(id)),
 ];
 

@@ -80,16 +80,20 @@ const reader = (queue: readonly string[]) => {
   return { one, named, left: (): number => queue.length - at };
 };
 
+/** Parts that links of older versions do not have. */
+const addedSince: { readonly [version: number]: readonly string[] } = { 1: ['saw', 'mass', 'balance', 'gripSpacing'] };
+
 /** @throws URIError for a text that is not well escaped */
-const planOf = (queue: readonly string[]): unknown => {
+const planOf = (version: number, queue: readonly string[]): unknown => {
+  const then = (names: readonly string[]): readonly string[] => names.filter((name) => !addedSince[version]?.includes(name));
   const { one, named, left } = reader(queue);
   const demo = one() === 'd';
   const name = unescaped(one());
-  const site = named(siteTexts, unescaped);
+  const site = named(then(siteTexts), unescaped);
   const answers = one();
   const whole = {
-    v: planVersion, demo, name, site, gate: Object.fromEntries(gates.map((gate, i) => [gate, answerOf(answers[i])])),
-    facts: named(sharedFactNames, factOf), choices: named(sharedChoiceNames, (part, name) => (name === 'ruleSet' ? ruleOf(part) : unescaped(part))), bearings: named(sharedBearings, numberOf),
+    v: version, demo, name, site, gate: Object.fromEntries(gates.map((gate, i) => [gate, answerOf(answers[i])])),
+    facts: named(then(sharedFactNames), factOf), choices: named(sharedChoiceNames, (part, name) => (name === 'ruleSet' ? ruleOf(part) : unescaped(part))), bearings: named(sharedBearings, numberOf),
   };
   const limbs: unknown[] = [];
   while (left() > 0) {
@@ -108,9 +112,9 @@ export const readPlanLink = (fragment: string): ReadPlanLink => {
   const version = /^(\d{1,4})~/.exec(text.slice(key.length))?.[1];
   if (Number(version) > planVersion) return { kind: 'bad', problem: 'newerLink' };
   if (text.slice(key.length + body.length + 1) !== checkOf(body)) return { kind: 'bad', problem: 'cutLink' };
-  if (Number(version) !== planVersion) return { kind: 'bad', problem: 'badLink' };
+  if (version === undefined || Number(version) < 1) return { kind: 'bad', problem: 'badLink' };
   try {
-    const found = readAnyPlan(planOf(body.split(parting).slice(1)));
+    const found = readAnyPlan(planOf(Number(version), body.split(parting).slice(1)));
     return found.kind === 'plan' ? { kind: 'plan', plan: found.plan } : { kind: 'bad', problem: 'badLink' };
   } catch {
     return { kind: 'bad', problem: 'badLink' };

@@ -8,6 +8,7 @@ import { cutOrder } from '../calculators/cut-order.ts';
 import { dropZone } from '../calculators/drop-zone.ts';
 import { limbWeight } from '../calculators/limb-weight.ts';
 import { lineClearance } from '../calculators/line-clearance.ts';
+import { poleLoad } from '../calculators/pole-load.ts';
 import { stance } from '../calculators/stance.ts';
 import type { ChoiceInput, QuantityInput } from '../kit/calculator.ts';
 import { choice } from '../kit/inputs.ts';
@@ -16,7 +17,7 @@ import { choice } from '../kit/inputs.ts';
 export const gates = ['lines', 'weight', 'height', 'wood', 'below', 'footing', 'wind', 'second'] as const;
 export type Gate = (typeof gates)[number];
 
-/** Facts of the whole plan. `groundSlope`: the steepest slope under the tree; which way is down is a bearing. `lineOffset`: level, from the stem. */
+/** Facts of the whole plan. `mass`, `balance`: of saw and pole together. `groundSlope`: the steepest slope under the tree; which way is down is a bearing. `lineOffset`: level, from the stem. */
 export const sharedFacts = {
   gripHeight: stance.inputs.gripHeight,
   poleShortest: stance.inputs.poleShortest,
@@ -40,6 +41,9 @@ export const sharedFacts = {
   barMargin: barLength.inputs.margin,
   undercut: cutOrder.inputs.undercut,
   strength: cutOrder.inputs.strength,
+  mass: poleLoad.inputs.mass,
+  balance: poleLoad.inputs.balance,
+  gripSpacing: poleLoad.inputs.gripSpacing,
 } as const satisfies { readonly [name: string]: QuantityInput };
 export type SharedFact = keyof typeof sharedFacts;
 
@@ -82,7 +86,7 @@ export const limbBearings = ['points', 'worker', 'wayOut', 'wayOut2'] as const;
 export type LimbBearing = (typeof limbBearings)[number];
 
 /** Texts of the sheet, as the reader wrote them. */
-export const siteTexts = ['address', 'position', 'date', 'tree', 'watcher', 'signals', 'crew', 'notes'] as const;
+export const siteTexts = ['address', 'position', 'date', 'tree', 'watcher', 'signals', 'crew', 'notes', 'saw'] as const;
 export type SiteText = (typeof siteTexts)[number];
 
 export const mostLimbs = 12;

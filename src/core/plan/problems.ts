@@ -94,12 +94,13 @@ const factProblem = (at: string, input: QuantityInput, { value, text }: Fact, ne
 };
 const choiceProblem = (at: string, input: ChoiceInput, chosen: string): PlanProblem[] => (input.options.includes(chosen) ? [] : [wrong(at, 'notChoice')]);
 
-/** Facts that nothing needs as the plan stands: those of a line where there is none, of a platform where one stands on the ground. */
-const unneeded = ({ choices }: Plan): readonly string[] => [
+/** Facts that nothing needs as the plan stands: those of a line where there is none, of a platform where one stands on the ground, of what the hands carry where nothing is weighed. */
+const unneeded = ({ choices, facts }: Plan): readonly string[] => [
   ...(choices.wires === 'no' ? ['lineHeight', 'lineOffset', 'movement', 'springUp', 'handHeight', 'barTip', 'stumble'] : []),
   ...(choices.wires === 'no' || choices.toldBy !== 'operator' ? ['voltage'] : []),
   ...(choices.workingFrom === 'ground' ? ['platformHeight', 'boomReach'] : []),
-  'ownDistance',
+  'ownDistance', 'mass',
+  ...(facts.mass.value === null && facts.mass.text === undefined ? ['balance', 'gripSpacing'] : []),
 ];
 
 /** What is wrong with each by itself. */

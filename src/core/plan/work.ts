@@ -6,7 +6,7 @@ import type { Quantity } from '../kit/outcome.ts';
 import { feedClearance, type Stand } from './clearance.ts';
 import type { Plan, PlanLimb } from './facts.ts';
 import {
-  cutOf, feedBar, feedDistance, feedDropZone, feedOrder, feedStance, feedWeight, type Landing, longestOf, type Memo, type Piece, planOn, run, type Run,
+  cutOf, feedBar, feedDistance, feedDropZone, feedLoad, feedOrder, feedStance, feedWeight, type Landing, longestOf, type Memo, type Piece, planOn, run, type Run,
 } from './feed.ts';
 import { cos } from '../formulas/angles.ts';
 import { cutOrder } from '../calculators/cut-order.ts';
@@ -31,6 +31,8 @@ export type PieceWork = {
   readonly dropZone: Run;
   /** Null where the wood is too thin to ask. */
   readonly order: Run | null;
+  /** What the hands carry there; null where nothing is weighed, or one stands nowhere. */
+  readonly load: Run | null;
   /** Out from there, each as far as the piece may reach; null where one stands nowhere, or on a platform. */
   readonly ways: { readonly [W in WayName]: Way } | null;
   /** Both ends of what the line's place may be out; empty with no wires, or no distance for them. */
@@ -99,7 +101,9 @@ const workPiece = ({ plan, limb, memo, required, weight, perMetre }: Set, piece:
   const standOff = fits ? standAt(nearest, furthest, shortest as number) : (furthest ?? 0);
   const dropZone = run('dropZone', feedDropZone(plan, limb, piece, standOff), memo);
   // Standing there is standing at the edge of a landing that reaches so far.
-  const angle = fits ? planOn(run('stance', feedStance(plan, limb, piece, standOff, null), memo).outcome, 'angleAtNearest') : null;
+  const there = fits ? run('stance', feedStance(plan, limb, piece, standOff, null), memo).outcome : null;
+  const angle = there && planOn(there, 'angleAtNearest');
+  const load = there?.kind === 'answer' ? feedLoad(plan, (there.outputs['angleAtNearest'] as Quantity).low) : null;
   const stand = angle === null ? null : { standOff, poleAngle: angle, pole: standOff / cos(angle), furthest: furthest as number };
   const heaviest = weight === null || perMetre === null ? null : heaviestOf(limb, piece, weight, perMetre);
   const fed = heaviest === null ? null : feedOrder(plan, limb, piece, heaviest);
@@ -111,6 +115,7 @@ const workPiece = ({ plan, limb, memo, required, weight, perMetre }: Set, piece:
   return {
     piece, spot, height, fits, reaches, stand, landing, weight: heaviest, stance, dropZone,
     order: fed === null || diameter < cutOrder.inputs.diameter.min ? null : run('cutOrder', fed, memo),
+    load: load && run('poleLoad', load, memo),
     ways: stand && plan.choices.workingFrom === 'ground' ? { wayOut: way(wayNames[0]), wayOut2: way(wayNames[1]) } : null,
     clearance, margin: leastOf(clearance, 'margin'), limbAlone, limbGap: leastOf(limbAlone, 'limbGap'),
   };

@@ -4,7 +4,7 @@ import { parts, type Run } from '#core/plan/feed.ts';
 import type { LimbWork, PieceWork } from '#core/plan/work.ts';
 import type { AnyCalculator } from '#core/kit/calculator.ts';
 import { Both } from '../kit/Say.tsx';
-import { limbRows, pieceRows, planRows, type Row } from './figures.ts';
+import { limbRows, loadRows, pieceRows, planRows, type Row } from './figures.ts';
 import type { PlanState } from './usePlan.ts';
 import { clockText, fillIn, type PlanProps, slackText } from './words.ts';
 
@@ -38,9 +38,9 @@ const Piece = ({ props, piece, number, count }: { props: PlanProps; piece: Piece
     <div class="piece">
       <h4>{count === 1 ? answer.one : fillIn(answer.piece, { number, count })}</h4>
       {!piece.fits && <p class="finding-word">{answer.nowhere}</p>}
-      <Rows rows={pieceRows(props, piece)} />
+      <Rows rows={[...pieceRows(props, piece), ...loadRows(props, piece)]} />
       {piece.order === null && <p>{answer.thin}</p>}
-      <Ways props={props} runs={[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...piece.clearance.slice(0, 1)]} />
+      <Ways props={props} runs={[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...(piece.load ? [piece.load] : []), ...piece.clearance.slice(0, 1)]} />
     </div>
   );
 };

@@ -74,7 +74,7 @@ const Site = ({ props, state }: Part) => {
   return (
     <Folded title={props.words.parts.site}>
       <TextField id="plan-name" label={props.words.site.name} value={name} onText={(text) => state.change({ name: text })} />
-      {siteTexts.map((field) => (
+      {siteTexts.filter((field) => field !== 'saw').map((field) => (
         <TextField key={field} id={`plan-${field}`} label={props.words.site[field]} value={site[field]} type={field === 'date' ? 'date' : 'text'} onText={(text) => state.change({ site: { ...site, [field]: text } })} />
       ))}
     </Folded>
@@ -165,7 +165,7 @@ export const Facts = ({ props, state }: Part) => {
   const { plan, problems, system } = state;
   const { choices, facts, bearings } = plan;
   const shared = (names: readonly SharedFact[]) => names.map((name) => <Shared key={name} props={props} state={state} name={name} />);
-  const now = [facts, choices, bearings, plan.ruleEdition, problems, system] as const;
+  const now = [facts, plan.site.saw, choices, bearings, plan.ruleEdition, problems, system] as const;
   return (
     <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
       <Kept on={[plan.site, plan.name]}>{() => <Site props={props} state={state} />}</Kept>
@@ -179,6 +179,8 @@ export const Facts = ({ props, state }: Part) => {
               {choices.workingFrom === 'platform' && shared(platform)}
               <GearList state={state} />
               {shared(gear)}
+              <TextField id="plan-saw" label={props.words.site.saw} value={plan.site.saw} onText={(text) => state.change({ site: { ...plan.site, saw: text } })} />
+              {shared(facts.mass.value === null && facts.mass.text === undefined ? ['mass'] : ['mass', 'balance', 'gripSpacing'])}
               <SharedBearing props={props} state={state} name="downhill" />
             </section>
             <section>

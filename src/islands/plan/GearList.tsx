@@ -6,27 +6,41 @@ import { showValue } from '#core/kit/show.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import type { Fact } from '#core/plan/facts.ts';
 import { sharedFacts } from '#core/plan/names.ts';
-import { dropGear, type Gear, gear, type GearPart, gearParts, keepGear, longestGearName, mostGear } from '#device/gear.ts';
+import { dropGear, type Gear, gear, type GearPart, gearParts, keepGear, longestGearName, mostGear, type SawPart, sawParts } from '#device/gear.ts';
 import { Kept } from '../kit/Kept.tsx';
 import type { PlanState } from './usePlan.ts';
 
-type Facts = Readonly<Record<GearPart, Fact>>;
+type Part = GearPart | SawPart;
+/** The gear in a plan: its figures, and what the saw is called. */
+type Facts = Readonly<Record<Part, Fact>> & { readonly saw: string };
+const parts: readonly Part[] = [...gearParts, ...sawParts];
 /** `undo`: the way back. `while`: it is so as long as the plan holds these figures. */
 type Said = { readonly text: string; readonly undo?: () => void; readonly while?: Facts };
 
-const each = <V,>(value: (part: GearPart) => V) => Object.fromEntries(gearParts.map((part) => [part, value(part)])) as Record<GearPart, V>;
-const shown = ({ figures }: Gear, system: UnitSystem): string =>
-  fill(words.figures, each((part) => showValue({ unit: sharedFacts[part].unit, step: sharedFacts[part].step }, figures[part].value, system)));
+const each = <V,>(value: (part: Part) => V) => Object.fromEntries(parts.map((part) => [part, value(part)])) as Record<Part, V>;
+const shown = ({ saw, figures }: Gear, system: UnitSystem): string => {
+  const text = (part: Part): string => {
+    const figure = figures[part];
+    return figure ? showValue({ unit: sharedFacts[part].unit, step: sharedFacts[part].step }, figure.value, system) : '';
+  };
+  return [
+    fill(words.figures, each(text)), ...(saw ? [fill(words.saw, { saw })] : []),
+    ...sawParts.flatMap((part) => (figures[part] ? [fill(words[part], { value: text(part) })] : [])),
+  ].join(' ');
+};
 
 /** The gear as the plan has it; null where a figure of it is missing or marked. */
 const asItStands = (facts: Facts, marked: boolean): Gear['figures'] | null => {
   if (marked || gearParts.some((part) => facts[part].value === null)) return null;
-  return each((part) => ({ value: facts[part].value as number, got: facts[part].got }));
+  return Object.fromEntries(parts.flatMap((part) => {
+    const { value, got } = facts[part];
+    return value === null ? [] : [[part, { value, got }]];
+  })) as unknown as Gear['figures'];
 };
 
-type Props = { facts: Facts; marked: boolean; system: UnitSystem; setFact: PlanState['setFact'] };
+type Props = { facts: Facts; marked: boolean; system: UnitSystem; setFact: PlanState['setFact']; callSaw: (name: string) => void };
 
-const List = ({ facts, marked, system, setFact }: Props) => {
+const List = ({ facts, marked, system, setFact, callSaw }: Props) => {
   const [all, setAll] = useState<readonly Gear[]>([]);
   const [name, setName] = useState('');
   const [nameless, setNameless] = useState(false);
@@ -44,7 +58,10 @@ const List = ({ facts, marked, system, setFact }: Props) => {
     setSaid(now);
     setAll(gear());
   };
-  const put = (next: Facts): void => gearParts.forEach((part) => setFact(part, next[part]));
+  const put = (next: Facts): void => {
+    parts.forEach((part) => setFact(part, next[part]));
+    callSaw(next.saw);
+  };
   const saidOf = (went: 'full' | 'refused'): string => fill(words[went], { most: mostGear });
   const putBack = (one: Gear): void => {
     const went = keepGear(one);
@@ -58,13 +75,15 @@ const List = ({ facts, marked, system, setFact }: Props) => {
     const figures = asItStands(facts, marked);
     if (!figures) return tell({ text: words.figuresFirst });
     const before = gear().find((one) => one.name === called);
-    const went = keepGear({ name: called, figures });
+    const saw = facts.saw.trim();
+    const went = keepGear({ name: called, ...(saw ? { saw } : {}), figures });
     if (went !== 'kept') return tell({ text: saidOf(went) });
     setName('');
     tell(before ? { text: fill(words.replaced, { name: called }), undo: () => putBack(before) } : { text: fill(words.kept, { name: called }) });
   };
   const use = (one: Gear): void => {
-    const [before, next] = [facts, each((part) => ({ ...one.figures[part] }))];
+    // What this gear does not know of its saw is not known of it in the plan either.
+    const [before, next] = [facts, { ...each((part): Fact => ({ ...(one.figures[part] ?? { value: null, got: 'judged' }) })), saw: one.saw ?? '' }];
     put(next);
     tell({
       text: fill(words.used, { name: one.name }), while: next,
@@ -78,7 +97,7 @@ const List = ({ facts, marked, system, setFact }: Props) => {
     tell(dropGear(one.name) ? { text: fill(words.removed, { name: one.name }), undo: () => putBack(one) } : { text: words.refused });
 
   const stands = said?.while;
-  const now = !stands || gearParts.every((part) => facts[part] === stands[part]) ? said : null;
+  const now = !stands || (facts.saw === stands.saw && parts.every((part) => facts[part] === stands[part])) ? said : null;
   return (
     <details class="gear-list needs-script">
       <summary ref={title}>{words.title}</summary>
@@ -120,8 +139,13 @@ const List = ({ facts, marked, system, setFact }: Props) => {
   );
 };
 
-export const GearList = ({ state: { plan, problems, system, setFact } }: { state: PlanState }) => {
-  const facts = each((part): Fact => plan.facts[part]);
-  const marked = problems.some(({ at }) => gearParts.some((part) => at === `facts.${part}`));
-  return <Kept on={[...gearParts.map((part) => facts[part]), marked, system]}>{() => <List facts={facts} marked={marked} system={system} setFact={setFact} />}</Kept>;
+export const GearList = ({ state: { plan, problems, system, setFact, change } }: { state: PlanState }) => {
+  const { site } = plan;
+  const facts = { ...each((part): Fact => plan.facts[part]), saw: site.saw };
+  const marked = problems.some(({ at, problem }) => parts.some((part) => at === `facts.${part}` && !((sawParts as readonly Part[]).includes(part) && problem === 'missing')));
+  return (
+    <Kept on={[...parts.map((part) => facts[part]), site, marked, system]}>
+      {() => <List facts={facts} marked={marked} system={system} setFact={setFact} callSaw={(saw) => change({ site: { ...site, saw } })} />}
+    </Kept>
+  );
 };

@@ -56,6 +56,10 @@ export const pieceRows = (props: PlanProps, piece: PieceWork): Row[] => {
   ]).concat(limbGapRows(props, piece));
 };
 
+/** What the hands carry; not for the sheet, where it changes nothing at the tree. */
+export const loadRows = (props: PlanProps, { load }: PieceWork): Row[] =>
+  rows(props, load ? [['frontHand', output(props, load, 'frontHand')], ['rearHand', output(props, load, 'alongPole')]] : []);
+
 /** Of the whole limb. */
 export const limbRows = (props: PlanProps, { weight, bar }: LimbWork): Row[] => rows(props, [
   ['total', output(props, weight, 'weight')],

@@ -56,7 +56,7 @@ type Kept = { readonly where: string; readonly gate: string; readonly road: stri
 
 export const sheetOf = (props: PlanProps, plan: Plan, work: PlanWork, kept: Kept): SheetText => {
   const { sheet } = props.words;
-  const { address, position, date, watcher, signals, crew, notes, tree } = plan.site;
+  const { address, position, date, watcher, signals, crew, notes, tree, saw } = plan.site;
   const place = [address || kept.where, kept.gate, position || kept.position].filter(Boolean).join(', ');
   return {
     first: [
@@ -68,6 +68,7 @@ export const sheetOf = (props: PlanProps, plan: Plan, work: PlanWork, kept: Kept
       { label: sheet.address, text: place },
       { label: sheet.date, text: date },
       { label: props.words.site.tree, text: tree },
+      ...(saw ? [{ label: props.words.site.saw, text: saw }] : []),
       { label: sheet.emergency, text: kept.emergency },
       { label: sheet.operator, text: kept.operator },
       { label: sheet.watch, text: watcher },

@@ -1,7 +1,7 @@
 /** Any plan: whole range of each field and beyond, texts of any signs, one limb or many. */
 import fc from 'fast-check';
 import type { ChoiceInput } from '#core/kit/calculator.ts';
-import type { Plan } from '#core/plan/facts.ts';
+import { type Plan, planVersion } from '#core/plan/facts.ts';
 import { gates, limbBearings, limbChoices, limbFacts, longestText, mostLimbs, sharedBearings, sharedChoices, sharedFacts, siteTexts } from '#core/plan/names.ts';
 
 const plain = { noNullPrototype: true } as const;
@@ -18,7 +18,7 @@ const limb = (longest: number) => fc.record({
 
 /** @param longest of its texts, in UTF-16 units */
 export const anyPlan = (longest = longestText, limbs = mostLimbs): fc.Arbitrary<Plan> => fc.record({
-  v: fc.constant(1), demo: fc.boolean(), name: anyText(longest), site: each(siteTexts, () => anyText(longest)), gate: each(gates, () => fc.constantFrom('yes', 'no', null)),
+  v: fc.constant(planVersion), demo: fc.boolean(), name: anyText(longest), site: each(siteTexts, () => anyText(longest)), gate: each(gates, () => fc.constantFrom('yes', 'no', null)),
   facts: each(Object.keys(sharedFacts), () => fact), choices: each(Object.keys(sharedChoices), option(sharedChoices)), bearings: each(sharedBearings, bearing),
   limbs: fc.array(limb(longest), { minLength: 1, maxLength: limbs }), ruleEdition: anyText(12),
 }, { ...plain, requiredKeys: ['v', 'demo', 'name', 'site', 'gate', 'facts', 'choices', 'bearings', 'limbs'] }) as unknown as fc.Arbitrary<Plan>;

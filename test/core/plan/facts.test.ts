@@ -62,6 +62,12 @@ describe('a plan', () => {
     const floorless = read(given((p) => (p.choices.workingFrom = 'platform')));
     expect(problemsOf(floorless).map(({ at, problem }) => [at, problem])).toEqual([['facts.platformHeight', 'noPlatform']]);
   });
+  it('asks for the balance and the grips only where the saw was weighed', () => {
+    const light = (mass: unknown) => problemsOf(read(given((p) => Object.assign(p.facts, { mass, balance: { value: null, got: 'judged' } })))).map(({ at }) => at);
+    expect(light({ value: null, got: 'judged' })).toEqual([]);
+    expect(light({ value: 6.4, got: 'judged' })).toEqual(['facts.balance']);
+    expect(light({ value: null, got: 'judged', text: 'heavy' })).toEqual(['facts.mass', 'facts.balance']);
+  });
   it('drops what a plan does not hold', () => {
     expect(read(given((p) => {
       p.extra = 1;
@@ -83,7 +89,7 @@ describe('what is no plan', () => {
     ['nothing', null, '', 'notPlan'],
     ['a list', [], '', 'notPlan'],
     ['another file', { v: 'x' }, 'v', 'notPlan'],
-    ['a newer one', { v: 2 }, 'v', 'newerPlan'],
+    ['a newer one', { v: 3 }, 'v', 'newerPlan'],
     ['no mark of a demo', given((p) => delete p.demo), 'demo', 'notPlan'],
     ['a name of numbers', given((p) => (p.name = 3)), 'name', 'notText'],
     ['no facts', given((p) => delete p.facts), 'facts', 'missing'],

@@ -6,7 +6,7 @@ import { plans as words } from '#content/interface.json';
 import { planSchema } from '#components/plan-schema.ts';
 import { withEdition } from '#core/plan/edition.ts';
 import { type Plan, planVersion } from '#core/plan/facts.ts';
-import { fileFormat, fileVersion, longestFile, mostPlans, readPlansFile, writePlansFile } from '#core/plan/file.ts';
+import { fileFormat, fileVersion, longestFile, mostPlans, readAnyPlan, readPlansFile, writePlansFile } from '#core/plan/file.ts';
 import { shapeProblems } from '#core/plan/problems.ts';
 import { type Upgrade, upgraded, upgrades } from '#core/plan/upgrades.ts';
 import { anyPlan } from './arbitrary.ts';
@@ -92,7 +92,7 @@ describe('what is wrong, and where', () => {
     });
   });
   it('a plan of a later edition is said to be that', () => {
-    expect(readPlansFile(file([changed((p) => (p.v = 2))])).faults[0]?.problems).toEqual([{ at: 'v', problem: 'newerPlan', values: {} }]);
+    expect(readPlansFile(file([changed((p) => (p.v = 3))])).faults[0]?.problems).toEqual([{ at: 'v', problem: 'newerPlan', values: {} }]);
   });
   it('enough is said of a plan that is wrong throughout', () => {
     const [fault] = readPlansFile(file([{ ...invented, name: 7, facts: {}, limbs: [1] }])).faults;
@@ -136,6 +136,14 @@ describe('plans of older editions', () => {
   });
   it.each([[null], [[]], [7], [{}], [{ v: '1' }], [{ v: 0 }], [{ v: 1.5 }], [{ v: 3 }], [{ v: 4 }]])('%j is left as it is', (data) => {
     expect(upgraded(data, steps, 3)).toBe(data);
+  });
+  it('of version 1 is a plan of now, with a saw that nobody knows anything of; what is no part of one stays as it was', () => {
+    const { saw: _, ...site } = invented.site;
+    const { mass: __, balance: ___, gripSpacing: ____, ...facts } = invented.facts;
+    const old = { ...invented, v: 1, site, facts };
+    const unknown = { value: null, got: 'judged' };
+    expect(readAnyPlan(old)).toEqual({ kind: 'plan', plan: { ...invented, site: { ...site, saw: '' }, facts: { ...facts, mass: unknown, balance: unknown, gripSpacing: { value: 0.8, got: 'judged' } } } });
+    for (const site of [null, 'x', [1], 7]) expect(readAnyPlan({ ...old, site })).toMatchObject({ kind: 'problems' });
   });
   it('there is a step for each version left behind', () => {
     expect(upgrades).toHaveLength(planVersion - 1);

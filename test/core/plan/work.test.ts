@@ -90,6 +90,25 @@ describe('the dead limb over the wall, worked by hand', () => {
   });
 });
 
+describe('what the hands carry at the dead limb, by hand', () => {
+  const { load } = only(dead);
+  it('the pole as flat as it may be there: the cut 3.3 m up, the hand at 1.15 m, the ground rising at 2°', () => {
+    expect(load!.inputs['poleAngle']).toBeCloseTo(atan((3.3 - 1.15 + 1.6 * tan(2)) / 1.6), 9);
+  });
+  it('the front hand: 6.4 kg and a twentieth more, 1.55 m out, held 0.7 m apart', () => {
+    const flattest = load!.inputs['poleAngle'] as number;
+    expect(planOn(load!.outcome, 'frontHand')).toBeCloseTo((6.4 * 1.05 * 9.80665 * 1.55 * cos(flattest)) / 0.7, 6);
+  });
+  it('nothing weighed, nothing worked out; nor for a pole that points down', () => {
+    expect(workPlan(changed((p) => (p.facts.mass.value = null))).limbs[2]!.pieces[0]!.load).toBeNull();
+    const below = changed((p) => {
+      p.choices.workingFrom = 'platform';
+      p.facts.platformHeight = { value: 3, got: 'measured' };
+    });
+    expect(workPlan(below).limbs[2]!.pieces[0]).toMatchObject({ load: null, stand: { poleAngle: expect.any(Number) } });
+  });
+});
+
 describe('the low limb over the path, by hand', () => {
   const piece = only(low);
   it('the landing leads: half of 0.96 m and a metre, swung by 20° and 15° off square', () => {
@@ -128,11 +147,11 @@ describe('the long limb over the drive', () => {
 });
 
 describe('every figure', () => {
-  const runs = work.limbs.flatMap((limb) => [limb.bar, limb.weight, ...limb.pieces.flatMap((p) => [p.stance, p.dropZone, p.order!, ...p.clearance, ...wayNames.flatMap((name) => p.ways![name].nearer ?? [])])]).concat(work.distance!);
-  const ids = { stance: 'stance', dropZone: 'drop-zone', barLength: 'bar-length', limbWeight: 'limb-weight', cutOrder: 'cut-order', approachDistance: 'approach-distance', lineClearance: 'line-clearance' };
+  const runs = work.limbs.flatMap((limb) => [limb.bar, limb.weight, ...limb.pieces.flatMap((p) => [p.stance, p.dropZone, p.order!, p.load!, ...p.clearance, ...wayNames.flatMap((name) => p.ways![name].nearer ?? [])])]).concat(work.distance!);
+  const ids = { stance: 'stance', dropZone: 'drop-zone', barLength: 'bar-length', limbWeight: 'limb-weight', cutOrder: 'cut-order', approachDistance: 'approach-distance', lineClearance: 'line-clearance', poleLoad: 'pole-load' };
   it('is what the calculator says that is opened with the same', () => {
     // Of the ways out one leads nearer to the line, from both places where one stands for the long limb.
-    expect(runs.length).toBe(29);
+    expect(runs.length).toBe(33);
     for (const { part, inputs, got, outcome } of runs) expect(evaluate(ids[part], inputs, got)).toEqual(outcome);
   });
   it('of where it lands goes to where to stand, whose own page draws the outline that the plan draws', () => {

@@ -185,7 +185,7 @@ describe('many plans', () => {
   });
   it('one that cannot be read is listed, opens nothing, and can be deleted', async () => {
     await shelf().save('broken', 0, { v: 1, name: 'x' });
-    await shelf().save('newer', 0, { ...invented, v: 2 });
+    await shelf().save('newer', 0, { ...invented, v: 3 });
     const at = await page();
     expect(new Set(at.seen.state.entries.map(({ id, plan, problems }) => `${id} ${plan} ${problems[0]?.problem}`))).toEqual(new Set(['broken null notPlan', 'newer null newerPlan']));
     await at.desk.open('broken');
