@@ -133,7 +133,7 @@ describe('out and in again', () => {
     await press(page, plans.copyLink);
     await expect.poll(() => said(page)).toContain(plans.linkCopied);
     const link = await page.evaluate(() => navigator.clipboard.readText());
-    expect(link).toMatch(/\/plan\/#plan=1~/);
+    expect(link).toMatch(/\/plan\/#plan=2~/);
 
     const there = await (await profile({ serviceWorkers: 'block' })).newPage();
     await open(there, site);

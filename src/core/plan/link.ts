@@ -1,5 +1,5 @@
 /**
- * A plan as the fragment of an address: `plan=1~…~check`. Every part in the order of names.ts, nothing left out, so that a
+ * A plan as the fragment of an address: `plan=2~…~check`. Every part in the order of names.ts, nothing left out, so that a
  * link means the same for ever; the last part tells a link that was cut or changed on its way. A fragment is not sent to
  * any server. Its version is that of its plan: when names change, the order as it was stays here, to read old links with.
  */
