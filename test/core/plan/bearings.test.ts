@@ -71,12 +71,13 @@ describe('half an hour either way', () => {
         p.limbs[2].bearings.worker = next(0, 360);
       });
       const { worker, points } = one.limbs[2]!.bearings;
-      const fed = feedClearance(one, one.limbs[2]!, { from: 0, length: 1.5 }, { standOff: 2, poleAngle: 50 }, 3)[0]!;
+      const from = next(0, 1);
+      const fed = feedClearance(one, one.limbs[2]!, { from, length: 1.5 - from }, { standOff: 2, poleAngle: 50 }, 3)[0]!;
       for (let turn = -15; turn <= 15; turn += 5) {
         const fall = (bearing: number) => tan(slope) * cos(bearing - one.bearings.downhill - turn);
-        const feet = 0.3 * fall(points) + 2 * fall(worker);
+        const feet = (0.3 + from * cos(10)) * fall(points) + 2 * fall(worker);
         expect((fed['lineHeight'] as Fact).value).toBeLessThanOrEqual(9 + feet - 14 * fall(one.bearings.line) + 1e-9);
-        expect((fed['cutHeight'] as Fact).value).toBeGreaterThanOrEqual(3.4 + 2 * fall(worker) - 1e-9);
+        expect((fed['cutHeight'] as Fact).value).toBeGreaterThanOrEqual(3.4 + from * sin(10) + feet - 0.3 * fall(points) - 1e-9);
       }
     }
   });
@@ -124,6 +125,12 @@ describe('the ways out', () => {
     expect(ways!.wayOut.lineRoom).toBeCloseTo(reach - 10 * 0.3048 - 1, 9);
     expect(ways!.wayOut2).toEqual({ under: false, nearer: null, lineRoom: null });
   });
+  it('goes by what the line’s distance from the stem may be out, where that is more than from the feet', () => {
+    const judged = changed((p) => (p.facts.lineOffset.got = 'judged'));
+    const [measured, out] = [pieces[1]!, workPlan(judged).limbs[1]!.pieces[1]!].map((piece) => piece.ways!.wayOut.nearer!.inputs['lineOffset'] as number) as [number, number];
+    // Nothing to spare where it was measured: 0.2 m either way.
+    expect(out).toBeCloseTo(measured - 0.2 * (14 - measured), 9);
+  });
   it('the invented plan’s all keep clear', () => {
     expect(workPlan(plan).limbs.flatMap((limb) => limb.pieces.flatMap(({ ways }) => [ways!.wayOut, ways!.wayOut2])).every(isClear)).toBe(true);
   });
@@ -151,6 +158,10 @@ describe('the ways out', () => {
       expect(inside(10)).toBe(true);
       expect(inside(take)).toBe(false);
     }
+  });
+  it('never two ways out side by side', () => {
+    const { said } = of((p) => Object.assign(p.limbs[1].bearings, { wayOut: 10, wayOut2: 75 }));
+    expect(said).toMatchObject([{ id: 'wayBack', values: { way: 'wayOut', take: 120 } }]);
   });
   it('to the line: a stop, and the half hour that keeps clear', () => {
     const low = (p: any) => Object.assign(p.facts, { lineOffset: { value: 10, got: 'measured' }, lineHeight: { value: 6, got: 'measured' } });
