@@ -1,4 +1,5 @@
 /** On paper: as many sheets as the text needs, the frame left out, address and edition on it. */
+import type { Page } from 'playwright-core';
 import { DIST, editionIn, pagesOf } from '../site/built.ts';
 import { readPdf } from './pdf.ts';
 import { expect, test } from './harness.ts';
@@ -9,11 +10,23 @@ const MOST: [kind: RegExp, sheets: number][] = [
   [/^\/chapters\/[^/]+\/$/, 8],
   [/^\/calculators\/[^/]+\/$/, 6],
   [/^\/$/, 3],
-  // Ready-reckoners are for one sheet; that of the weather holds ten tables, the rules for lines more than a sheet of rows.
-  [/^\/tables\/(?!weather|approach-distances|qualified-workers)[^/]+\/$/, 1],
-  [/^\/tables\/weather\/$/, 2],
+  // Ready-reckoners are for one sheet; in letters that can be read the weather and noise take two, the rules for lines more.
+  [/^\/tables\/(?!weather|noise|approach-distances|qualified-workers)[^/]+\/$/, 1],
+  [/^\/tables\/(weather|noise)\/$/, 2],
 ];
 const printed = pagesOf(DIST).flatMap(({ path }) => MOST.filter(([kind]) => kind.test(path)).map(([, most]) => ({ path, most })));
+
+/** The smallest letters that are printed, in points. */
+const smallest = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    let least = Infinity;
+    for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+      const parent = text.parentElement as HTMLElement;
+      if (text.nodeValue?.trim() && parent.checkVisibility() && !parent.closest('.only-read, .mark')) least = Math.min(least, parseFloat(getComputedStyle(parent).fontSize) * 0.75);
+    }
+    return least;
+  });
 
 test.for(printed)('$path', async ({ path, most }, { site, profile }) => {
   const page = await (await profile({ serviceWorkers: 'block' })).newPage();
@@ -31,4 +44,7 @@ test.for(printed)('$path', async ({ path, most }, { site, profile }) => {
     }
     expect(text).toContain(editionIn(DIST));
   }
+  if (!path.startsWith('/tables/')) return;
+  await page.emulateMedia({ media: 'print' });
+  expect(await smallest(page)).toBeGreaterThanOrEqual(8);
 });
