@@ -89,10 +89,11 @@ const nowhere = (piece: PieceWork, limb: number): PlanFinding[] => {
 /** Said of body, pole and platform, or of all together: with no place to stand they mean nothing. What they say of the limb, `limbNear` says. */
 const ofStanding = ['tooNear', 'over', 'heldNear', 'notIfYouStumble'];
 
-/** A side that the worker stands on only by what a bearing may be out: measured, it may go. */
+/** A side that the worker stands on only by what a bearing may be out is said as that: nothing is to be measured, but they may stand squarer. */
 const ofStance = ({ stance }: PieceWork, { bearings: { points, worker } }: PlanLimb, limb: number): PlanFinding[] =>
   ofRun(stance, limb).map((finding) =>
-    (finding.id === 'tipSide' || finding.id === 'stemSide') && standingOf(points, worker, offSquare(points, worker)) === 'beside' ? { ...finding, guess: true } : finding);
+    (finding.id === 'tipSide' || finding.id === 'stemSide') && standingOf(points, worker, offSquare(points, worker)) === 'beside'
+      ? ofPlan(finding.level, finding.id === 'tipSide' ? 'mayBeTipSide' : 'mayBeStemSide', limb, {}, ['worker']) : finding);
 
 const ofPiece = (piece: PieceWork, of: PlanLimb, limb: number): PlanFinding[] => [
   ...ofStance(piece, of, limb),

@@ -81,13 +81,13 @@ describe('half an hour either way', () => {
       }
     }
   });
-  it('at the edge of the tip side it is a stop that measuring may lift; further round it stays', () => {
-    const at = (worker: number) => findingsOf(...worked(changed((p) => (p.limbs[2].bearings.worker = worker)))).filter(({ id }) => id === 'tipSide' || id === 'stemSide');
+  it('at the edge of the tip side it is a stop that standing squarer lifts; further round the calculator’s own', () => {
+    const at = (worker: number) => findingsOf(...worked(changed((p) => (p.limbs[2].bearings.worker = worker)))).filter(({ id }) => /(tip|stem)Side/i.test(id));
     // The limb points to 270°: square beside it is 180°.
     expect(at(210)).toEqual([]);
-    expect(at(215)).toMatchObject([{ level: 'stop', id: 'tipSide', guess: true, mends: ['worker'] }]);
-    expect(at(230)).toMatchObject([{ level: 'stop', id: 'tipSide', guess: false, mends: ['worker'] }]);
-    expect(at(145)).toMatchObject([{ level: 'caution', id: 'stemSide', guess: true, mends: ['worker'] }]);
+    expect(at(215)).toMatchObject([{ level: 'stop', part: 'plan', id: 'mayBeTipSide', guess: false, mends: ['worker'] }]);
+    expect(at(230)).toMatchObject([{ level: 'stop', part: 'stance', id: 'tipSide', guess: false, mends: ['worker'] }]);
+    expect(at(145)).toMatchObject([{ level: 'caution', part: 'plan', id: 'mayBeStemSide', guess: false, mends: ['worker'] }]);
     expect(standingOf(270, 215, 35)).toBe('beside');
     expect(standingOf(270, 215, mostOffSquare(270, 215))).toBe('tipSide');
   });
