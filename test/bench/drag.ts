@@ -11,7 +11,8 @@ import { DIST } from '../site/built.ts';
 
 const SLOWED = 4;
 const MOVES = 240;
-const PAUSE = 20;
+/** Between two moves, ms: from the first to the second in turn, so that they come in every part of a frame, not always in the same. */
+const PAUSES = [20, 37] as const;
 /** What a move may take on top of a bare text change, in ms: one frame. */
 export const ALLOWED = 16;
 const FLOOR = `<!doctype html><title>floor</title><p role="slider" style="width:300px;height:300px">0</p>
@@ -54,7 +55,7 @@ const measure = async (page: Page, handle: Locator): Promise<number[]> => {
   await note(page);
   for (let move = 0; move < MOVES; move += 1) {
     await page.mouse.move(x + 40 * Math.sin(move / 9), y + 12 * Math.sin(move / 5));
-    await page.waitForTimeout(PAUSE);
+    await page.waitForTimeout(PAUSES[0] + ((move * 7) % (PAUSES[1] - PAUSES[0])));
   }
   await page.mouse.up();
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });

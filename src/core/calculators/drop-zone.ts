@@ -27,7 +27,7 @@ type Given = InputsOf<typeof inputs>;
 type AllEnds = { readonly [K in keyof Given]?: Ends };
 
 /** How far the limb may turn before it lets go, radians. */
-export const spanOf = (release: Given['release']): number =>
+const spanOf = (release: Given['release']): number =>
   release === 'hangs' ? Math.PI : radians(fact(release === 'free' ? 'releases-free' : 'releases-late'));
 
 const ends = (value: number, box: Ends | undefined): Ends => box ?? [value, value];
@@ -147,7 +147,7 @@ const steps = (way: 'outward' | 'inward', i: Given, worst: Worst, total: number)
   const touches = way === 'outward' ? 'touchOut' : 'touchIn';
   return [
     { id: i.shape, values: { letGo, limbLength: i.limbLength, limbAngle: i.limbAngle, kept: 100 * kept }, result: { name: 'tipSpeed', value: tipSpeed } },
-    { id: touches, values: { tipSpeed, letGo, cutHeight: i.cutHeight }, result: { name: touches, value: way === 'outward' ? touch.x : -touch.x } },
+    { id: touches, values: { tipSpeed, letGo, kept: 100 * kept, cutHeight: i.cutHeight }, result: { name: touches, value: way === 'outward' ? touch.x : -touch.x } },
     { id: way, values: { [touches]: way === 'outward' ? touch.x : -touch.x, limbLength: i.limbLength }, result: { name: way, value: total } },
   ];
 };

@@ -74,7 +74,7 @@ const worstOf = (box: Box, figure: Figure, { value, release, angle }: Edge, leng
 };
 
 /** @returns for each figure its edge over the box and the releases; null where no limb of the box starts clear of the ground */
-export const landing = (box: Box, passing = true): Landing | null => {
+export const landing = (box: Box): Landing | null => {
   const worst: { [F in Figure]?: Worst } = {};
   const [shortest, longest] = box.length;
   for (let k = 1; k < stretches.length; k++) {
@@ -86,7 +86,7 @@ export const landing = (box: Box, passing = true): Landing | null => {
     const unitOf = (figure: Figure): number => (figure === 'time' ? Math.sqrt(from / gravity) : figure === 'hit' ? Math.sqrt(to * gravity) : to);
     const known: { [F in Figure]?: number } = {};
     for (const figure of figures) if (worst[figure]) known[figure] = worst[figure].value / unitOf(figure);
-    const edges = touching({ height, start, slope, span, shape }, passing ? [box.low / to, box.high / from] : null, null, known);
+    const edges = touching({ height, start, slope, span, shape }, [box.low / to, box.high / from], null, known);
     if (edges === null) continue;
     const kick = kicks(box, from, to);
     for (const figure of figures) {

@@ -1,12 +1,11 @@
 /** The worst falls of the outcome, moment by moment, in metres: the frame of `core/formulas/falling-limb.ts`. */
-import { type dropZone, spanOf } from '#core/calculators/drop-zone.ts';
+import type { dropZone } from '#core/calculators/drop-zone.ts';
 import { radians } from '#core/formulas/angles.ts';
 import { centreOf, firstTouch, flightFrom, type Limb, type Place, shapes } from '#core/formulas/falling-limb.ts';
 import { gravity } from '#core/formulas/gravity.ts';
-import { keptBy, type Landing, landing, startsClear } from '#core/formulas/landing.ts';
 import type { InputsOf } from '#core/kit/calculator.ts';
 import type { Outcome } from '#core/kit/outcome.ts';
-import { quantityOf, worked } from '../kit/figures.ts';
+import { quantityOf, stepOf, worked } from '../kit/figures.ts';
 
 export type Inputs = InputsOf<(typeof dropZone)['inputs']>;
 /** The limb at one moment: both its ends. */
@@ -28,17 +27,20 @@ const pose = (limb: Limb, x: number, y: number, angle: number): Pose => {
   return { butt: [x - c * cos, y - c * sin], tip: [x + (limb.length - c) * cos, y + (limb.length - c) * sin] };
 };
 
-/** The worst fall of one way, of the limb as entered: what the guesses add is told by the ground that is marked. */
-const posesOf = (way: 'inward' | 'outward', i: Inputs, all: Landing | null): Pose[] => {
-  if (all === null) return [];
-  const worst = all[way];
+/** The worst fall of one way, of the limb as entered, as the working tells it: what the guesses add is told by the ground that is marked. */
+const posesOf = (way: 'inward' | 'outward', i: Inputs, outcome: Outcome): Pose[] => {
+  const touching = stepOf(outcome, way === 'inward' ? 'touchIn' : 'touchOut');
+  const lies = worked(outcome, way);
+  if (!touching || lies === null) return [];
+  const { letGo, kept } = touching.values as { letGo: number; kept: number };
+  const release = radians(letGo);
   const limb: Limb = { length: i.limbLength, shape: shapes[i.shape] };
   const place = placeOf(i);
   const poses = Array.from({ length: hinged + 1 }, (_, k): Pose => {
-    const angle = place.start + ((worst.release - place.start) * k) / hinged;
+    const angle = place.start + ((release - place.start) * k) / hinged;
     return { butt: [0, place.cutHeight], tip: [limb.length * Math.cos(angle), place.cutHeight + limb.length * Math.sin(angle)] };
   });
-  const f = flightFrom(limb, place, worst.release, keptBy(limb, place, worst.release, worst.angle));
+  const f = flightFrom(limb, place, release, kept / 100);
   const touch = firstTouch(limb, f, place.slope);
   for (let k = 1; k <= flying; k++) {
     const t = (touch.time * k) / flying;
@@ -46,7 +48,7 @@ const posesOf = (way: 'inward' | 'outward', i: Inputs, all: Landing | null): Pos
   }
   // Lying: as far that way as it may topple.
   const sign = way === 'outward' ? 1 : -1;
-  const far = sign * worst.value;
+  const far = sign * lies;
   const near = far - sign * limb.length * Math.cos(place.slope);
   const ground = (x: number): readonly [number, number] => [x, x * Math.tan(place.slope)];
   poses.push({ butt: ground(near), tip: ground(far) });
@@ -54,18 +56,10 @@ const posesOf = (way: 'inward' | 'outward', i: Inputs, all: Landing | null): Pos
 };
 
 const placeOf = (i: Inputs): Place => ({ cutHeight: i.cutHeight, start: radians(i.limbAngle), slope: radians(i.groundSlope) });
-const landingOf = (i: Inputs): Landing | null => {
-  const one = (value: number): readonly [number, number] => [value, value];
-  const { cutHeight, start, slope } = placeOf(i);
-  if (!startsClear(i.limbLength, { cutHeight, start, slope })) return null;
-  return landing({ cutHeight: one(cutHeight), length: one(i.limbLength), start: one(start), slope: one(slope), shape: shapes[i.shape], span: spanOf(i.release), low: 0, high: 0 }, false);
-};
-
 export const sceneOf = (inputs: Inputs, outcome: Outcome): Scene => {
-  const all = landingOf(inputs);
   const figure = (name: string): number => quantityOf(outcome, name)?.planOn ?? worked(outcome, name) ?? inputs.limbLength;
   return {
-    poses: { inward: posesOf('inward', inputs, all), outward: posesOf('outward', inputs, all) },
+    poses: { inward: posesOf('inward', inputs, outcome), outward: posesOf('outward', inputs, outcome) },
     letsGo: hinged,
     touches: hinged + flying,
     outward: figure('outward'), inward: figure('inward'), beside: figure('beside'), keepOut: figure('keepOut'),

@@ -1,5 +1,5 @@
 /** Figures as a drawing says them: rounded by core's `showValue` alone, in both unit systems; and figures out of an outcome. */
-import type { Outcome, Quantity } from '#core/kit/outcome.ts';
+import type { Outcome, Quantity, Step } from '#core/kit/outcome.ts';
 import { showValue, type Direction } from '#core/kit/show.ts';
 import type { Unit } from '#core/kit/units.ts';
 import type { Said } from './say.ts';
@@ -16,6 +16,7 @@ export const quantityOf = (outcome: Outcome, name: string): Quantity | null => {
 };
 /** The figure to plan on. */
 export const planOn = (outcome: Outcome, name: string): number | null => quantityOf(outcome, name)?.planOn ?? null;
-/** A figure of the working: as entered, nothing allowed for guesses. */
-export const worked = (outcome: Outcome, name: string): number | null =>
-  outcome.kind === 'answer' ? (outcome.working.find((step) => step.result.name === name)?.result.value ?? null) : null;
+/** The step of the working that gives a figure: as entered, nothing allowed for guesses. */
+export const stepOf = (outcome: Outcome, name: string): Step | undefined =>
+  outcome.kind === 'answer' ? outcome.working.find((step) => step.result.name === name) : undefined;
+export const worked = (outcome: Outcome, name: string): number | null => stepOf(outcome, name)?.result.value ?? null;

@@ -38,7 +38,7 @@ export const compareFalls = (count: number, seed: number): Compared[] => {
     const [endX, endY] = [touch.vx + arm * touch.spin * Math.sin(touch.angle), touch.vy - arm * touch.spin * Math.cos(touch.angle)];
     const own = fallOf(limb, place, release, kept, 0, 0);
     const one = (value: number): [number, number] => [value, value];
-    const found = landing({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape, span, low: 0, high: 0 }, false)!;
+    const found = landing({ cutHeight: one(place.cutHeight), length: one(limb.length), start: one(place.start), slope: one(place.slope), shape, span, low: 0, high: 0 })!;
     const [outward, inward] = [Math.max(limb.length, found.outward.value), Math.max(limb.length, found.inward.value)];
     all.push({
       label: JSON.stringify({ length: limb.length, ...place, release, kept }),
