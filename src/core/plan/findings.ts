@@ -43,7 +43,7 @@ const mending: { readonly [finding: string]: readonly string[] } = {
   'dropZone.throwsBack': ['limbLength', 'worker'], 'dropZone.grounds': ['limbLength'],
   'barLength.barTooShort': ['barLength'],
   'limbWeight.unknownSpecies': ['species'], 'limbWeight.dryButWet': ['condition'], 'limbWeight.basicOnly': ['species'],
-  'cutOrder.overAlready': ['limbDiameter'], 'cutOrder.eitherSide': ['support'], 'cutOrder.mayTurn': ['support'], 'cutOrder.nearTurn': ['cutToStem'],
+  'cutOrder.overAlready': ['limbLength'], 'cutOrder.eitherSide': ['support'], 'cutOrder.mayTurn': ['support'], 'cutOrder.nearTurn': ['cutToStem'],
   'cutOrder.bothSwing': ['worker'], 'cutOrder.undercutDeep': ['undercut'], 'cutOrder.undercutShallow': ['undercut'],
   'approachDistance.unknownVoltage': ['voltage'], 'approachDistance.ownSmaller': ['ownDistance'], 'approachDistance.noSet': ['ruleSet'],
   'approachDistance.guessedVoltage': ['toldBy'], 'approachDistance.unseen': ['ruleSet'], 'approachDistance.aboveInside': ['lineHeight'],
@@ -53,30 +53,54 @@ const mending: { readonly [finding: string]: readonly string[] } = {
   'lineClearance.noMovement': ['movement'], 'lineClearance.askFirst': ['lineOffset'],
 };
 
-/** Facts that went into a run judged by eye: measured, a finding that only the guesses raise may go. */
+/** What a calculator does not cover: the facts it turns on. Wood that nobody may cut is mended by none. */
+const turningOn: { readonly [limit: string]: readonly string[] } = {
+  'cutOrder.top': ['limbAngle'], 'cutOrder.beyondEnd': ['limbLength', 'cutToStem'], 'dropZone.tipInGround': ['limbLength', 'limbAngle', 'cutHeight'],
+  'stance.belowGrip': ['cutHeight', 'gripHeight'], 'stance.belowPlatform': ['platformHeight'],
+  'approachDistance.rail': ['lineKind'], 'approachDistance.unknownVoltage': ['voltage', 'toldBy'], 'approachDistance.belowFirstBand': ['voltage'], 'approachDistance.aboveLastBand': ['voltage'],
+};
+
+/** Facts that went into a run judged by eye: measured, a finding that only the guesses raise may go. The strength of the wood is measured at no tree. */
 const judgedIn = ({ part, inputs, got }: Run): string[] =>
   Object.entries(parts[part].inputs as unknown as { readonly [name: string]: AnyInput })
-    .filter(([name, input]) => input.kind === 'quantity' && input.tolerance !== null && 'judged' in input.tolerance && got[name] === 'judged' && inputs[name] !== null)
+    .filter(([name, input]) => name !== 'strength' && input.kind === 'quantity' && input.tolerance !== null && 'judged' in input.tolerance && got[name] === 'judged' && inputs[name] !== null)
     .map(([name]) => nameHere(name));
 
 const ofRun = (run: Run, limb: number | null): PlanFinding[] => {
   const { part, outcome } = run;
   const own = (level: Level, id: string, values: Values, mends: readonly string[], guess = false): PlanFinding => ({ level, part, id, limb, values, guess, mends: [...new Set(mends)] });
   if (outcome.kind === 'problems') return outcome.problems.map(({ input, problem, values }) => own('stop', 'cannotWork', { ...values, problem }, [nameHere(input)]));
-  if (outcome.kind === 'outside') return [own('stop', 'outside', { ...outcome.values, limit: outcome.limit }, part === 'approachDistance' ? ['voltage', 'toldBy'] : judgedIn(run))];
+  if (outcome.kind === 'outside') return [own('stop', 'outside', { ...outcome.values, limit: outcome.limit }, turningOn[`${part}.${outcome.limit}`] ?? [])];
   return outcome.findings.filter(({ id }) => !unsaid[part]?.includes(id)).map(({ id, level, values, guess }) =>
     own(level, id, values, [...(mending[`${part}.${id}`] ?? []), ...(guess ? judgedIn(run) : [])], guess));
 };
 
 const ofPlan = (level: Level, id: string, limb: number | null, values: Values, mends: readonly string[]): PlanFinding => ({ level, part: 'plan', id, limb, values, guess: false, mends });
 
-/** Of several that say the same of one limb the first stays: pieces and both ends of the line's place often do. */
+/** The figure that a finding is judged by, and which end of it is the worse. */
+const worseBy: { readonly [finding: string]: readonly [value: string, end: 'least' | 'most'] } = {
+  'dropZone.throwsBack': ['inward', 'most'], 'stance.heavy': ['angleAtNearest', 'least'], 'cutOrder.overAlready': ['stress', 'most'],
+  'lineClearance.tooNear': ['leastGap', 'least'], 'lineClearance.heldNear': ['workingGap', 'least'], 'lineClearance.limbNear': ['limbGap', 'least'],
+  'lineClearance.notIfYouStumble': ['reachGap', 'least'],
+};
+const isWorse = ({ part, id, values }: PlanFinding, than: PlanFinding): boolean => {
+  const by = worseBy[`${part}.${id}`];
+  if (!by) return false;
+  const [here, there] = [values[by[0]] as number, than.values[by[0]] as number];
+  return by[1] === 'least' ? here < there : here > there;
+};
+
+/** Of several that say the same of one limb, as pieces and both ends of the line's place often do, one stays, with the worst figure of all. */
 const once = (findings: readonly PlanFinding[]): PlanFinding[] => {
-  const said = new Set<string>();
-  return findings.filter(({ part, id, limb, values }) => {
-    const key = [part, id, limb, values['limit'], values['problem'], values['way']].join();
-    return said.has(key) ? false : Boolean(said.add(key));
-  });
+  const said = new Map<string, PlanFinding>();
+  for (const finding of findings) {
+    const { part, id, limb, values } = finding;
+    const key = [part, id, limb, values['limit'], values['problem'], values['way'], id === 'gateNo' && values['gate']].join();
+    const before = said.get(key);
+    if (!before) said.set(key, finding);
+    else if (isWorse(finding, before)) said.set(key, { ...before, values: finding.values });
+  }
+  return [...said.values()];
 };
 
 /** The landing is further than the pole lets one stand; a pole that does not get there is said by the calculator. */

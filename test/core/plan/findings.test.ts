@@ -101,7 +101,14 @@ describe('where it does not go', () => {
     const refused = changed((p) => (p.choices.workingFrom = 'platform'));
     expect(findings(refused)).toContainEqual({ level: 'stop', part: 'lineClearance', id: 'cannotWork', limb: 0, mends: ['platformHeight'] });
     const cracked = changed((p) => (p.limbs[0].choices.fault = 'cracked'));
-    expect(findings(cracked)[0]).toMatchObject({ level: 'stop', part: 'cutOrder', id: 'outside', limb: 0 });
+    // No figure makes cracked wood fit to be cut: nothing is named that would.
+    expect(findings(cracked)[0]).toEqual({ level: 'stop', part: 'cutOrder', id: 'outside', limb: 0, mends: [] });
+    const top = changed((p) => (p.limbs[0].facts.limbAngle.value = 75));
+    expect(findings(top)).toContainEqual({ level: 'stop', part: 'cutOrder', id: 'outside', limb: 0, mends: ['limbAngle'] });
+    const heavy = changed((p) => Object.assign(p.limbs[0].facts, { limbLength: { value: 8, got: 'judged' }, limbDiameter: { value: 60, got: 'judged' } }));
+    const over = findings(heavy).find(({ id, limb }) => id === 'overAlready' && limb === 0)!;
+    expect(over.mends[0]).toBe('limbLength');
+    expect(over.mends).not.toContain('strength');
     const weightless = changed((p) => (p.limbs[0].facts.limbDiameter.value = 600));
     expect(workPlan(weightless).limbs[0]!.pieces[0]).toMatchObject({ weight: null, order: null });
     const below = changed((p) => (p.limbs[0].facts.limbAngle.value = 80));
@@ -138,6 +145,34 @@ describe('where it does not go', () => {
   it('a gate unanswered or answered no', () => {
     const gate = changed((p) => Object.assign(p.gate, { wind: 'no', second: null }));
     expect(gateFindings(gate).map(({ level, id, values }) => [level, id, values['gate']])).toEqual([['stop', 'gateNo', 'wind'], ['caution', 'gateOpen', 'second']]);
+    // Each no is said; of what is open the first.
+    const more = changed((p) => Object.assign(p.gate, { lines: 'no', wind: 'no', below: null, second: null }));
+    expect(gateFindings(more).map(({ id, values }) => [id, values['gate']])).toEqual([['gateNo', 'lines'], ['gateNo', 'wind'], ['gateOpen', 'below']]);
+  });
+  it('of pieces and line ends that say the same, the worst figure is said', () => {
+    const worst = { 'dropZone.throwsBack': ['inward', Math.max], 'lineClearance.limbNear': ['limbGap', Math.min], 'lineClearance.tooNear': ['leastGap', Math.min], 'lineClearance.notIfYouStumble': ['reachGap', Math.min] } as const;
+    const [kept, told] = [new Set<string>(), new Set<string>()];
+    // The long limb drooping and rising, this way and that, the line nearer and nearer.
+    for (const angle of [-30, 45]) for (const points of [30, 150, 210, 300]) for (const offset of [2, 5, 8]) {
+      const near = changed((p) => {
+        Object.assign(p.limbs[1].facts, { limbLength: { value: 4, got: 'judged' }, limbAngle: { value: angle, got: 'judged' } });
+        Object.assign(p.limbs[1].bearings, { points, worker: (points + 90) % 360 });
+        Object.assign(p.facts, { lineOffset: { value: offset, got: 'measured' }, poleLongest: { value: 5.5, got: 'measured' } });
+      });
+      const done = workPlan(near);
+      const runs = done.limbs[1]!.pieces.flatMap((piece) => [piece.dropZone, ...piece.clearance, ...piece.limbAlone]);
+      for (const { part, id, limb, values } of findingsOf(near, done)) {
+        const by = limb === 1 && worst[`${part}.${id}` as keyof typeof worst];
+        if (!by) continue;
+        const all = runs.flatMap((run) => (run.part === part && run.outcome.kind === 'answer' ? run.outcome.findings : [])).filter((one) => one.id === id).map((one) => one.values[by[0]] as number);
+        expect(values[by[0]], `${id} at ${angle}, ${points}, ${offset}`).toBe(by[1](...all));
+        told.add(id);
+        if (all[0] !== by[1](...all)) kept.add(id);
+      }
+    }
+    expect(told.size).toBe(4);
+    // Where the first of them was not the worst.
+    expect([...kept]).toContain('tooNear');
   });
   it('with a memo that was filled the same figures, and never more than a few kept', () => {
     const memo = new Map();
