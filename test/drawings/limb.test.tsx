@@ -48,6 +48,21 @@ describe('drop zone, drawn', () => {
     expect(pathsOf(dropped({ cutToStem: 0.4 }), 'steep')).toHaveLength(1);
     expect(pathsOf(dropped({ cutToStem: 5 }), 'steep')).toHaveLength(0);
   });
+  it('what passes between two heights is drawn at those heights, as far as it is told', () => {
+    const given = { basketLow: 2, basketHigh: 3.4, limbAngle: 0 };
+    const inputs = { ...example('drop-zone'), ...given } as DropInputs;
+    const scene = sceneOf(inputs, evaluate('drop-zone', inputs, 'exact'));
+    const placed = dropped(given);
+    const uprights = pathsOf(placed, 'need').map(pointsOf);
+    const [back, out] = uprights.map((points) => points[0]!).sort((a, b) => a[0] - b[0]);
+    // The cut, 3.5 m up, stands plumb over nought; the ground is level.
+    const cut = placed.handles.find((h) => h.id === 'cutHeight')!;
+    expect(out![0] - cut.x).toBeGreaterThan(0);
+    expect((cut.x - back![0]) / (out![0] - cut.x)).toBeCloseTo(scene.passingIn / scene.passingOut, 2);
+    const heights = uprights[0]!.map(([, y]) => y - cut.y);
+    expect(Math.max(...heights) / Math.min(...heights)).toBeCloseTo((3.5 - 2) / (3.5 - 3.4), 0);
+    expect(pathsOf(dropped({ basketLow: 20, basketHigh: 22 }), 'need')).toHaveLength(0);
+  });
   it('what can be dragged lies where its figure says', () => {
     const placed = dropped();
     for (const handle of placed.handles) expect(handle.at([handle.x, handle.y])).toBeCloseTo(handle.value, 1);

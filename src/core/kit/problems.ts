@@ -23,10 +23,12 @@ const problemOf = (name: string, input: AnyInput, value: Inputs[string] | undefi
   return value.flatMap((item) => numberProblem(name, item, input.min, input.max)).slice(0, 1);
 };
 
-/** Problems at named inputs: missing, not a number, outside the field's range, or against one another. */
+/** Problems of each input by itself: missing, not a number, not among the choices, outside the field's range. */
+export const checkEach = (calculator: AnyCalculator, inputs: Inputs): InputProblem[] =>
+  Object.entries(calculator.inputs as { [name: string]: AnyInput }).flatMap(([name, input]) => problemOf(name, input, inputs[name]));
+
+/** Problems at named inputs: those of each by itself, or where there are none, of one against another. */
 export const checkInputs = (calculator: AnyCalculator, inputs: Inputs): InputProblem[] => {
-  const problems = Object.entries(calculator.inputs as { [name: string]: AnyInput }).flatMap(([name, input]) =>
-    problemOf(name, input, inputs[name]),
-  );
+  const problems = checkEach(calculator, inputs);
   return problems.length > 0 ? problems : calculator.relate(inputs as InputsOf<never>);
 };

@@ -5,7 +5,7 @@ import { inset, onStep, unplace, type Frame } from '../kit/frame.ts';
 import { along } from '../kit/labels.ts';
 import { polygon, polyline, segment } from '../kit/path.ts';
 import { finish, sketch } from '../kit/picture.ts';
-import type { Box, Handle, Placed, Point } from '../kit/placed.ts';
+import type { Box, Handle, Placed, Point, Shape } from '../kit/placed.ts';
 import { say, word } from '../kit/say.ts';
 import { arrow } from '../marks/arrow.ts';
 import { dimension } from '../marks/dimension.ts';
@@ -38,10 +38,17 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
   if (scene.inward > inputs.cutToStem) s.draw({ mark: 'steep', d: strip(-scene.inward, -inputs.cutToStem) });
   s.draw(ground(s.at(left, onGround(left)), s.at(right, onGround(right))));
   s.draw(stem(s.at(-inputs.cutToStem - looks.stem / 2, onGround(-inputs.cutToStem)), s.at(0, top)[1], Math.max(s.px(looks.stem), 9)));
-  if (inputs.basketHigh < top) {
-    const band = (y: number): string => segment(s.at(left, y), s.at(right, y));
-    s.draw({ mark: 'ghost', d: (inputs.basketLow > 0 ? band(inputs.basketLow) : '') + band(inputs.basketHigh) });
-    s.asks.push({ text: text('band'), at: s.at(right, inputs.basketHigh), places: ['above-left', 'below-left'], gap: 3, leader: false, wrap: 16 });
+  if (inputs.basketLow < top) {
+    const high = Math.min(inputs.basketHigh, top);
+    const { passingOut, passingIn } = scene;
+    const heights = [inputs.basketLow, inputs.basketHigh].filter((y) => y > 0 && y < top);
+    s.draw(heights.map((y): Shape => ({ mark: 'ghost', d: segment(s.at(left, y), s.at(right, y)) })));
+    // How far it sweeps between those heights, at those heights.
+    const sides = passingOut + passingIn > 0 ? [Math.min(passingOut, right), Math.max(-passingIn, left)] : [];
+    const from = (x: number): number => Math.max(inputs.basketLow, onGround(x));
+    s.draw(sides.filter((x) => from(x) < high).map((x): Shape => ({ mark: 'need', d: segment(s.at(x, from(x)), s.at(x, high)) })));
+    const passes = passingOut + passingIn > 0 ? text('passes', { passingOut: said('m', passingOut, 'up'), passingIn: said('m', passingIn, 'up') }) : text('clear');
+    s.asks.push({ text: passes, at: s.at(right, high), places: ['above-left', 'below-left'], gap: 3, leader: false, wrap: 16 });
   }
   const thick = Math.max(s.px(looks.thick), 5);
   const body = (p: Pose, mark: 'limb' | 'piece') =>

@@ -14,6 +14,7 @@ export default function CutOrderIsland(props: IslandProps) {
     <Calculator
       {...props}
       state={state}
+      quietOutside={false}
       after={<Order words={drawn.order} speaker={{ calculator: cutOrder, words: props.words, base: props.base }} state={state} />}
       drawing={(now) => (
         <Views of="cut-order" faces={['side']} words={drawn} drawn={now} units={state.system}>

@@ -61,6 +61,8 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
       }, state.system)
     : '';
   const troubled = outcome.kind === 'problems';
+  /** A field in trouble is shown wherever it is: there is no answer until it is mended. */
+  const asked = (name: string): boolean => shows(name, state.inputs) || (troubled && outcome.problems.some(({ input }) => input === name));
   const drawn = good && !predicts && (quietOutside || outcome.kind !== 'outside');
   const stops = outcome.kind === 'answer' && !predicts ? outcome.findings.filter(({ level }) => level === 'stop').length : 0;
   const ownLeft = isExample ? '' : own.filter((name) => fields[name]?.example).map((name) => words.inputs[name]?.label ?? name).join('; ');
@@ -99,7 +101,7 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
               <h2>{frame.inputs}</h2>
               {wire && <Wire base={base} titles={titles} />}
               <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-                {Object.keys(state.calculator.inputs).filter((name) => shows(name, state.inputs)).map((name) => (
+                {Object.keys(state.calculator.inputs).filter(asked).map((name) => (
                   <Kept key={name} on={[fields[name], system, troubled ? outcome : null, aid]}>
                     {() => <Field speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />}
                   </Kept>

@@ -3,23 +3,32 @@ import type { ComponentChildren } from 'preact';
 import { calculator as frame, problems as problemWords } from '#content/interface.json';
 import type { AnyInput, Got, InputProblem, Values } from '#core/kit/calculator.ts';
 import { fieldText, showValue } from '#core/kit/show.ts';
-import { faceOf } from '#core/kit/units.ts';
+import { faceOf, type UnitSystem } from '#core/kit/units.ts';
 import { Choice, fewest } from './Choice.tsx';
 import { asksGot } from './fields.ts';
 import { plain, Say, type Speaker } from './Say.tsx';
 import type { CalculatorState } from './useCalculator.ts';
 
+/** The example as it would be typed; nothing where it leaves the field empty. */
+const exampleText = (input: AnyInput | undefined, system: UnitSystem): string => {
+  if (!input || input.kind === 'choice' || input.example === null) return '';
+  const { unit, example } = input;
+  return (typeof example === 'number' ? [example] : example).map((one) => fieldText(unit, one, system)).join(' ');
+};
+
 /** The message for a problem, in the label's own words. */
 export const problemText = (speaker: Speaker, state: FieldState, problem: InputProblem): string => {
   const { words, calculator } = speaker;
   const input = calculator.inputs[problem.input] as AnyInput | undefined;
-  const text = words.problems[problem.problem] ?? problemWords[problem.problem as keyof typeof problemWords] ?? problemWords.notNumber;
+  const id = problem.problem === 'missing' && input?.kind === 'choice' ? 'notChoice' : problem.problem;
+  const text = words.problems[id] ?? problemWords[id as keyof typeof problemWords] ?? problemWords.notNumber;
+  const like = exampleText(input, state.system);
   const bound = (value: Values[string] | undefined): string =>
     typeof value === 'number' && input && input.kind !== 'choice' ? showValue({ unit: input.unit, step: input.kind === 'quantity' ? input.step : undefined }, value, state.system) : String(value ?? '');
   const filled = text
     .replaceAll('{label}', words.inputs[problem.input]?.label ?? '')
     .replaceAll('{text}', state.fields[problem.input]?.text ?? '')
-    .replaceAll('{example}', input?.kind === 'quantity' && input.example !== null ? fieldText(input.unit, input.example, state.system) : '')
+    .replaceAll('{mend}', like === '' ? frame.orEmpty : frame.like.replace('{example}', like))
     .replace(/\{(min|max)\}/g, (_, end: string) => bound(problem.values[end]))
     .replace(/\{(shortest|longest)\}/g, (_, end: string) => String(problem.values[end] ?? ''));
   return plain(speaker, filled, problem.values, state.system);

@@ -7,6 +7,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import type { AnyCalculator, AnyInput, Got, InputProblem } from '#core/kit/calculator.ts';
 import { readLink, writeLink } from '#core/kit/link.ts';
 import { type Answer, evaluate, type Inputs, type Outcome } from '#core/kit/outcome.ts';
+import { checkEach } from '#core/kit/problems.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { held, hold, onChange, set, settings } from '#device/settings.ts';
 import { notWhenRested, whenRested } from './Kept.tsx';
@@ -21,7 +22,9 @@ export const predictMark = '#predict';
 
 const outcomeOf = (calculator: AnyCalculator, fields: Fields, general: readonly InputProblem[]): { inputs: Inputs; outcome: Outcome } => {
   const { inputs, got, problems } = entered(fields);
-  const all = [...general, ...problems];
+  // What cannot be read is said with what is out of its range: all that is to be mended, at once.
+  const others = () => checkEach(calculator, inputs).filter(({ input }) => !problems.some((p) => p.input === input));
+  const all = general.length + problems.length > 0 ? [...general, ...problems, ...others()] : [];
   return { inputs, outcome: all.length > 0 ? { kind: 'problems', problems: all } : evaluate(calculator, inputs, got) };
 };
 
@@ -133,9 +136,10 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     /** Fields in trouble take the example's figure; the rest stay. */
     fillFromExample: (): void => {
       setGeneral([]);
+      const troubled = new Set(outcome.kind === 'problems' ? outcome.problems.map(({ input }) => input) : []);
       change((before) => {
         const example = exampleFields(calculator, system);
-        return Object.fromEntries(Object.entries(before).map(([name, f]) => [name, f.problem === null ? f : (example[name] as Fields[string])]));
+        return Object.fromEntries(Object.entries(before).map(([name, f]) => [name, troubled.has(name) ? (example[name] as Fields[string]) : f]));
       });
     },
   };
