@@ -12,6 +12,15 @@ export const cardSizes = {
 /** ISO 216 and the North American letter, upright. */
 export const paperSizes = { a4: [210, 297], letter: [215.9, 279.4] } as const;
 
+/** Every page that can be printed, by its name: a card alone or folded open, a paper upright or on its side. */
+export const pageSizes: Readonly<Record<string, readonly [number, number]>> = Object.fromEntries([
+  ...Object.entries(cardSizes).flatMap(([name, [width, height]]) => [[name, [width, height]], [`${name}-fold`, [2 * width, height]]]),
+  ...Object.entries(paperSizes).flatMap(([name, [width, height]]) => [[name, [width, height]], [`${name}-wide`, [height, width]]]),
+]);
+/** The name of its page in `pageSizes`. */
+export const pageName = ({ size, sides, paper }: Pick<CardInputs, 'size' | 'sides' | 'paper'>, page: { width: number; height: number }): string =>
+  paper === 'card' ? `${size}${sides === 'fold' ? '-fold' : ''}` : `${paper}${page.width > page.height ? '-wide' : ''}`;
+
 export type CardShape = Pick<CardInputs, 'size' | 'sides' | 'type' | 'hole'>;
 /** Most blocks on a card of bank card size. */
 export const mostOnId1 = 2;

@@ -4,6 +4,7 @@ import words from '#content/cards/card.json';
 import type { Side } from '#core/card/layout.ts';
 import type { Page } from '#core/card/sheets.ts';
 import type { CardInputs } from '#core/card/fields.ts';
+import { pageName } from '#core/card/shape.ts';
 import { Svg } from './Svg.tsx';
 
 export const sideName = (k: number): string => (k === 0 ? words.sides.front : words.sides.back);
@@ -28,10 +29,6 @@ export const Preview = ({ sides, quiet }: { sides: readonly Side[]; quiet: boole
     </>
   );
 };
-
-/** The name of its page in `styles/card.css`, which sets its size on paper. */
-export const pageName = ({ size, sides, paper }: Pick<CardInputs, 'size' | 'sides' | 'paper'>, { width, height }: Page): string =>
-  paper === 'card' ? `${size}${sides === 'fold' ? '-fold' : ''}` : `${paper}${width > height ? '-wide' : ''}`;
 
 export const Sheets = ({ pages, shape }: { pages: readonly Page[]; shape: CardInputs }) => (
   <div class="card-pages">

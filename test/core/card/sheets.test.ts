@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { CardInputs } from '#core/card/fields.ts';
 import type { Side } from '#core/card/layout.ts';
 import { type Page, pagesOf } from '#core/card/sheets.ts';
-import { cardSizes } from '#core/card/shape.ts';
+import { cardSizes, pageName, pageSizes } from '#core/card/shape.ts';
 
 const words = { ruler: { metric: 'metric', imperial: 'imperial' }, front: 'front', back: 'back', fold: 'fold', cut: 'cut' };
 // ISO 216; ANSI/ASME Y14.1 for Letter; ISO/IEC 7810 for ID-1.
@@ -17,6 +17,11 @@ describe.each(all)('$size, $sides, on $paper', (choice) => {
   it('is on paper of its size, as many pages as there are to print', () => {
     expect(made).toHaveLength(choice.sides === 'two' ? 2 : 1);
     for (const { width, height } of made) expect([width, height].sort((a, b) => a - b)).toEqual(papers[choice.paper]);
+  });
+  it('its page is named, and has its size under that name; so has the card alone', () => {
+    for (const page of made) expect(pageSizes[pageName(choice, page)]).toEqual([page.width, page.height]);
+    const alone = { ...choice, paper: 'card' } as const;
+    for (const page of pagesOf(sides(choice.size, 2), alone, words, false)) expect(pageSizes[pageName(alone, page)]).toEqual([page.width, page.height]);
   });
   it('cards of their size, clear of each other, the edge and the ruler', () => {
     const [width, height] = cardSizes[choice.size];
