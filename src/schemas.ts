@@ -37,8 +37,11 @@ export const fact = z
     locator: text.optional(),
     /** The figure as the source prints it, where that is in other units. */
     as: z.strictObject({ value: z.union([z.number(), z.tuple([z.number(), z.number()])]), unit: text }).optional(),
+    /** Converted from `as`: it is shown rounded to its unit's step on the side that protects. */
+    protects: z.enum(['up', 'down']).optional(),
     note: text.optional(),
   })
+  .refine((f) => f.protects === undefined || f.as !== undefined, { message: 'only a converted value says to which side it is rounded' })
   .refine((f) => (f.status === 'practice' || f.status === 'memory') === (f.source === undefined), {
     message: 'a published, second-hand or derived value names its source; practice and memory have none',
   });

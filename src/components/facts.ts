@@ -32,11 +32,9 @@ export const statusWords = (status: Status): { mark: string; says: string } => w
 const minus = (n: number): string => String(n).replace('-', '\u2212');
 const one = (value: number, unit: string): string => {
   if (unit === 'share') return words.shares[shareKey(value)];
-  if (unit === 'ft') return `${minus(value)}\u00a0ft`;
-  if (unit === 'in') return `${minus(value)}\u00a0in`;
-  const symbol = units[unit as Unit]?.metric.symbol ?? unit;
+  const symbol = units[unit as Unit]?.metric.symbol ?? (unit === 'degF' ? '°F' : unit);
   if (symbol === '') return minus(value);
-  return /^[°%]/.test(symbol) ? `${minus(value)}${symbol}` : `${minus(value)}\u00a0${symbol}`;
+  return /^[°%]$/.test(symbol) ? `${minus(value)}${symbol}` : `${minus(value)}\u00a0${symbol}`;
 };
 
 type ShareKey = keyof typeof words.shares;
@@ -53,12 +51,15 @@ const known = (unit: string): unit is Unit => unit in units;
 const withRange = (value: Fact['value'], shown: (n: number) => string): string =>
   typeof value === 'number' ? shown(value) : `${shown(value[0])} ${words.range} ${shown(value[1])}`;
 
-/** A figure kept as converted has more places than anyone printed: four figures of it, of degrees and winds a tenth. */
-const converted = (n: number, unit: string): number => Number(unit === 'degC' || unit === 'm/s' ? n.toFixed(1) : n.toPrecision(4));
+/** A converted figure on the side that protects; of one published in feet they stand beside it, for there it is exact. */
+const rounded = ({ value, unit, as, protects }: Fact): string => {
+  const metric = withRange(value, (n) => showValue({ unit: unit as Unit }, n, 'metric', protects));
+  return as?.unit === 'ft' ? `${metric} (${withRange(as.value, (n) => one(n, as.unit))})` : metric;
+};
 
-/** Metric as kept, which is as published; imperial as published where the source prints it so, else converted. */
+/** Metric as published, or rounded where it had to be converted; imperial as published where the source prints it so, else converted. */
 export const factText = (fact: Fact, system: UnitSystem): string => {
-  if (system === 'metric') return withRange(fact.value, (n) => one(fact.as ? converted(n, fact.unit) : n, fact.unit));
+  if (system === 'metric') return fact.protects ? rounded(fact) : withRange(fact.value, (n) => one(n, fact.unit));
   if (fact.as) {
     const { unit, value } = fact.as;
     return withRange(value, (n) => one(n, unit));

@@ -51,6 +51,11 @@ describe.each(known)('The fact %s', (id, fact: Fact) => {
     if (fact.source !== undefined) expect([...sourceHomes().keys()]).toContain(fact.source);
   });
 
+  it('says to which side it is rounded when shown, if it had to be converted: no source prints so many places', () => {
+    if (!fact.as || fact.protects) return;
+    for (const x of ends(fact.value)) expect(Number(x.toFixed(2))).toBe(x);
+  });
+
   it('agrees with the figure as printed, within the rounding of trade sizes (2 %)', () => {
     if (!fact.as) return;
     const unit = printed[fact.as.unit];
