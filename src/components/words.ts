@@ -44,7 +44,7 @@ const deep = <T>(value: T): T => {
 export const speciesNames = (): Record<string, string> =>
   Object.fromEntries([
     ['unknown', frame.unknownSpecies],
-    ...[...allSpecies].sort((a, b) => a.common.localeCompare(b.common, 'en')).map(({ id, common, botanical }) => [id, `${common} (${botanical})`]),
+    ...[...allSpecies].sort((a, b) => a.common.localeCompare(b.common, 'en')).map(({ id, common, botanical, green }) => [id, `${common} (${botanical})${green === null ? `, ${frame.noGreen}` : ''}`]),
   ]);
 
 /** What an island is handed by its page: its words, facts filled in, and where the handbook lies. */

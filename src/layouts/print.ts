@@ -12,6 +12,6 @@ const load = () => {
   for (const act of acts) removeEventListener(act, load);
   import('#components/qr.ts').then((library) => (draw = library.draw), () => undefined);
 };
-const acts = ['keydown', 'pointerdown'];
+const acts = ['keydown', 'pointerdown', 'pointermove', 'scroll'];
 for (const act of acts) addEventListener(act, load, { passive: true });
 addEventListener('beforeprint', fill);

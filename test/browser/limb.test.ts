@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import cutWords from '#content/drawings/cut-order.json';
 import dropWords from '#content/drawings/drop-zone.json';
+import { calculator as frame } from '#content/interface.json';
 import { expect, test } from './harness.ts';
 
 const { player } = dropWords;
@@ -55,4 +56,17 @@ test('the cuts stand in order, for this support and this thickness', async ({ si
   await page.locator('#in-cutAt').fill('1.2');
   await expect.poll(() => steps.first().innerText()).toContain(cutWords.order.either[0]!.slice(0, 20));
   await page.locator('input[name=fault][value=cracked], #in-fault').first().waitFor();
+});
+
+test('a tree is found by either of its names; those with no green weight on file say so', async ({ site, page }) => {
+  await open(page, site.at('/calculators/limb-weight/'));
+  const options = (): Promise<string[]> => page.locator('#in-species option').allInnerTexts();
+  const all = await options();
+  expect(all).toHaveLength(1 + 75 + 60);
+  expect(all.filter((name) => name.includes(frame.noGreen))).toHaveLength(60);
+  for (const [query, tree] of [['sugar map', 'Acer saccharum'], ['taxus bacc', 'Yew'], ['OAK red north', 'Quercus rubra']] as const) {
+    await page.locator('input[type=search]').first().fill(query);
+    await expect.poll(async () => (await options()).length).toBeLessThan(4);
+    expect((await options()).join()).toContain(tree);
+  }
 });

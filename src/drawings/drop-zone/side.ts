@@ -47,8 +47,14 @@ export const side = (inputs: Inputs, scene: Scene, labels: Readonly<Record<strin
     const sides = passingOut + passingIn > 0 ? [Math.min(passingOut, right), Math.max(-passingIn, left)] : [];
     const from = (x: number): number => Math.max(inputs.basketLow, onGround(x));
     s.draw(sides.filter((x) => from(x) < high).map((x): Shape => ({ mark: 'need', d: segment(s.at(x, from(x)), s.at(x, high)) })));
-    const passes = passingOut + passingIn > 0 ? text('passes', { passingOut: said('m', passingOut, 'up'), passingIn: said('m', passingIn, 'up') }) : text('clear');
-    s.asks.push({ text: passes, at: s.at(right, high), places: ['above-left', 'below-left'], gap: 3, leader: false, wrap: 16 });
+    const [out, back] = sides;
+    if (out === undefined || back === undefined) s.asks.push({ text: text('clear'), at: s.at(right, high), places: ['above-left', 'below-left'], gap: 3, leader: false, wrap: 16 });
+    else {
+      s.asks.push(
+        { text: text('passesOut', { passingOut: said('m', passingOut, 'up') }), at: s.at(out, high), places: ['below-left', 'above-left', 'left'], gap: 5, leader: false, wrap: 13 },
+        { text: text('passesBack', { passingIn: said('m', passingIn, 'up') }), at: s.at(back, high), places: ['below-right', 'above-right', 'right'], gap: 5, leader: false, wrap: 13 },
+      );
+    }
   }
   const thick = Math.max(s.px(looks.thick), 5);
   const body = (p: Pose, mark: 'limb' | 'piece') =>
