@@ -1,13 +1,17 @@
 /** The sheet in a real browser: it says what core says, in print and as a file, and how it fits on paper. */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { levels } from '#content/interface.json';
 import words from '#content/plan/words.json';
+import { lineClearance } from '#core/calculators/line-clearance.ts';
+import { readLink } from '#core/kit/link.ts';
+import { evaluate } from '#core/kit/outcome.ts';
 import { showValue } from '#core/kit/show.ts';
 import type { Unit } from '#core/kit/units.ts';
 import { planOn } from '#core/plan/feed.ts';
 import { writePlansFile } from '#core/plan/file.ts';
 import { workPlan } from '#core/plan/work.ts';
-import { invented } from '../core/plan/invented.ts';
+import { changed, invented } from '../core/plan/invented.ts';
 import { expect, test } from './harness.ts';
 import { readPdf } from './pdf.ts';
 
@@ -60,6 +64,38 @@ test('the sheet says what core says, on one side of A4 and of Letter, in print a
     const read = text.replace(/\s+/g, ' ');
     for (const cell of Object.values(expected()).flat()) expect(read).toContain(cell.replace(/\s+/g, ' '));
   }
+  // What is dangerous stands first, its level in words: the sheet has no colour. Of what comes too near, once a limb.
+  await page.locator('#plan-ruleSet').selectOption('none');
+  await page.locator('#plan-lineOffset').fill('9');
+  await page.locator('#limb-support').selectOption('tipResting');
+  await page.locator('.sheet-stop').filter({ hasText: `${levels.stop}, limb 3: Too near` }).waitFor(SOON);
+  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: words.sheet.saveA4 }).click()]);
+  for (const { pages } of [await readPdf(await page.pdf({ format: 'A4' })), await readPdf(readFileSync((await file.path()) as string))]) {
+    const side = pages[0]!.text.replace(/\s+/g, ' ');
+    const said = [`${levels.stop}, limb 1: Too near`, `${levels.caution}. No rule chosen`, `${levels.caution}, limb 1: A tip that rests`, 'Either face may close', words.answer.keepOut];
+    const at = said.map((some) => side.indexOf(some));
+    expect(at, side).not.toContain(-1);
+    expect(at).toEqual([...at].sort((a, b) => a - b));
+    expect(side).not.toContain('too near even as held');
+  }
+  // The calculator that is opened from a piece says what the piece says: of the line's two ends, the nearer, which here is the second of one piece.
+  const near = changed((p) => {
+    Object.assign(p, { demo: false, name: 'near' });
+    Object.assign(p.facts, { lineOffset: { value: 2, got: 'measured' }, poleLongest: { value: 5.5, got: 'measured' } });
+    Object.assign(p.limbs[1].facts, { limbLength: { value: 4, got: 'judged' }, limbAngle: { value: -30, got: 'judged' } });
+    Object.assign(p.limbs[1].bearings, { points: 300, worker: 30 });
+  });
+  await page.locator('input[type=file]').setInputFiles({ name: 'plans.json', mimeType: 'application/json', buffer: Buffer.from(writePlansFile([near], '')) });
+  await page.getByRole('button', { name: /near$/ }).first().click();
+  await page.locator('.plan-sheet h3').filter({ hasText: 'near' }).waitFor(SOON);
+  const pieces = workPlan(near).limbs.flatMap((limb) => limb.pieces);
+  const gaps = pieces.map(({ margin }) => margin!);
+  expect(pieces.some(({ clearance, margin }) => planOn(clearance[0]!.outcome, 'margin') !== margin)).toBe(true);
+  const opened = await page.locator('.piece a[href*="line-clearance"]').evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).search));
+  expect(opened.map((query) => {
+    const link = readLink(lineClearance, query);
+    return link.kind === 'given' ? planOn(evaluate(lineClearance, link.inputs, link.got), 'margin') : null;
+  })).toEqual(gaps.map((gap) => expect.closeTo(gap, 4)));
   await page.locator('#plan-name').fill('Дуб');
   await page.locator('.plan-sheet h3').filter({ hasText: 'Дуб' }).waitFor(SOON);
   await page.getByRole('button', { name: words.sheet.saveA4 }).click();

@@ -1,6 +1,6 @@
 /** The answer for each limb, piece by piece; every calculator can be opened with what it was fed here. */
 import { writeLink } from '#core/kit/link.ts';
-import { parts, type Run } from '#core/plan/feed.ts';
+import { parts, planOn, type Run } from '#core/plan/feed.ts';
 import type { LimbWork, PieceWork } from '#core/plan/work.ts';
 import type { AnyCalculator } from '#core/kit/calculator.ts';
 import { Both } from '../kit/Say.tsx';
@@ -32,6 +32,9 @@ const Ways = ({ props, runs }: { props: PlanProps; runs: readonly Run[] }) => (
   </details>
 );
 
+/** Of the line's two ends and what else may be, the run that the figure here is from. */
+const nearest = ({ clearance, margin }: PieceWork): Run[] => (margin === null ? clearance.slice(0, 1) : clearance.filter(({ outcome }) => planOn(outcome, 'margin') === margin).slice(0, 1));
+
 const Piece = ({ props, piece, number, count }: { props: PlanProps; piece: PieceWork; number: number; count: number }) => {
   const { answer } = props.words;
   return (
@@ -40,7 +43,7 @@ const Piece = ({ props, piece, number, count }: { props: PlanProps; piece: Piece
       {!piece.fits && <p class="finding-word">{answer.nowhere}</p>}
       <Rows rows={[...pieceRows(props, piece), ...loadRows(props, piece)]} />
       {piece.order === null && <p>{answer.thin}</p>}
-      <Ways props={props} runs={[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...(piece.load ? [piece.load] : []), ...piece.clearance.slice(0, 1)]} />
+      <Ways props={props} runs={[piece.stance, piece.dropZone, ...(piece.order ? [piece.order] : []), ...(piece.load ? [piece.load] : []), ...nearest(piece)]} />
     </div>
   );
 };
@@ -62,10 +65,10 @@ export const Each = ({ props, state }: { props: PlanProps; state: PlanState }) =
     <section class={state.current ? 'each-limb' : 'each-limb quiet'}>
       <h2>{props.words.parts.each}</h2>
       {!state.current && <p>{props.words.waits}</p>}
-      <Rows rows={planRows(props, work)} />
+      <Rows rows={planRows(props, work, state.good.plan.facts.movement.value)} />
       {work.distance && <Ways props={props} runs={[work.distance]} />}
       <p><strong>{props.words.answer.real}</strong></p>
-      <p class="soft">{slackText(props)}</p>
+      <p class="soft">{`${props.words.answer.level} ${slackText(props)}`}</p>
       {work.limbs.map((one, i) => <One key={i} props={props} work={one} number={i + 1} />)}
     </section>
   );

@@ -22,12 +22,12 @@ export const SavePdf = ({ props, state }: { props: PlanProps; state: PlanState }
       const [{ sheetPages, cannotSet }, { pdfOf }] = await Promise.all([import('./sheet-pages.ts'), import('../card/pdf.ts')]);
       const { plan, work } = good;
       const sheet = sheetOf(props, plan, work, site());
-      const sign = cannotSet([plan.name, ...sheet.limbs, ...sheet.lines.map(({ text }) => text)]);
+      const sign = cannotSet([plan.name, ...sheet.limbs, ...sheet.lines.map(({ text }) => text), ...[...sheet.stops, ...sheet.cautions].map((text) => text[state.system])]);
       if (sign !== null) return setSaid(fillIn(words.sheet.noSign, { sign }));
       const drawn = geometry({ plan, work, chosen: null }, { face: 'plan', labels: planWords.labels }, { width: 358, height: 300 });
       const pages = sheetPages({
         title: plan.name, invented: plan.demo ? words.invented : '', sheet, drawn, words, system: state.system,
-        plan: planRows(props, work).map(({ label, text }) => ({ label, text: text[state.system] })),
+        plan: planRows(props, work, plan.facts.movement.value).map(({ label, text }) => ({ label, text: text[state.system] })),
         foot: `${frame.name}, ${document.querySelector('footer .edition-id')?.textContent ?? ''}`,
       }, paper);
       saveFile(new Blob([(await pdfOf(pages, plan.name)) as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }), words.sheet.file);

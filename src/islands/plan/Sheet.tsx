@@ -31,7 +31,7 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
   if (!good) return null;
   const { sheet } = props.words;
   const { plan, work } = good;
-  const { limbs, tables, lines, stops, first } = sheetOf(props, plan, work, kept);
+  const { limbs, tables, lines, stops, cautions, first, below } = sheetOf(props, plan, work, kept);
   return (
     <section class="plan-sheet" aria-labelledby="sheet-name">
       <header>
@@ -40,12 +40,13 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
         {!state.current && <p class="sheet-stop">{props.words.waits}</p>}
         {first.map((text) => <p key={text} class="sheet-stop">{text}</p>)}
         {stops.length > 0 && <ul class="sheet-stop">{stops.map((text, i) => <li key={i}><Both {...text} /></li>)}</ul>}
+        {cautions.length > 0 && <ul class="sheet-cautions">{cautions.map((text, i) => <li key={i}><Both {...text} /></li>)}</ul>}
       </header>
       <div class="sheet-top">
         <Faces face="plan" props={props} state={state} good={good} id="sheet-plan" box={{ width: 358, height: 290 }} paper />
         <dl class="sheet-lines">
+          {planRows(props, work, plan.facts.movement.value).map(({ label, text }) => <div key={label}><dt>{label}</dt><dd class="large"><Both {...text} /></dd></div>)}
           {lines.map(({ label, text }) => <div key={label}><dt>{label}</dt><dd>{text === '' ? <span class="blank" /> : text}</dd></div>)}
-          {planRows(props, work).map(({ label, text }) => <div key={label}><dt>{label}</dt><dd class="large"><Both {...text} /></dd></div>)}
         </dl>
       </div>
       <ol class="sheet-limbs">{limbs.map((text, i) => <li key={i}>{text}</li>)}</ol>
@@ -59,7 +60,8 @@ export const Sheet = ({ props, state }: { props: PlanProps; state: PlanState }) 
           </tbody>
         </table>
       ))}
-      <p>{props.words.answer.real}</p>
+      <p>{below}</p>
+      <p><strong>{props.words.answer.real}</strong></p>
       <p class="sheet-sign">{sheet.sign}</p>
       <div class="sheet-names"><span /><span /><span /><span /></div>
       <p class="sheet-say">{sheet.statement}</p>

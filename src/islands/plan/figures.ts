@@ -21,7 +21,7 @@ export const output = (props: PlanProps, run: Run, name: string, called?: { read
   const words = called ?? speakerOf(props, run.part).words.outputs[name]?.choices ?? {};
   if (figure === null) return null;
   const { value, also } = figure as Choice;
-  const text = [value, ...also].map((option) => words[option] ?? option).join(' / ');
+  const text = [value, ...also].map((option) => words[option] ?? option).join(` ${props.words.answer.or} `);
   return { metric: text, imperial: text };
 };
 const metres = (value: number, direction: 'up' | 'down'): Shown => both((system) => showValue({ unit: 'm' }, value, system, direction));
@@ -67,11 +67,12 @@ export const limbRows = (props: PlanProps, { weight, bar }: LimbWork): Row[] => 
   ['bar', output(props, bar, 'barNeeded')],
 ]);
 
-/** Of the whole plan. */
-export const planRows = (props: PlanProps, { distance, limbs }: PlanWork): Row[] => {
+/** Of the whole plan. `movement`: the line’s own, in metres; the picture keeps it clear as well. */
+export const planRows = (props: PlanProps, { distance, required, limbs }: PlanWork, movement: number | null): Row[] => {
   const keepOut = Math.max(0, ...limbs.flatMap(({ pieces }) => pieces.map(({ landing }) => landing?.keepOut ?? 0)));
   return rows(props, [
     ['keepOut', keepOut > 0 ? metres(keepOut, 'up') : null],
     ['required', distance && output(props, distance, 'distance')],
+    ['needed', required !== null && movement ? metres(required + movement, 'up') : null],
   ]);
 };

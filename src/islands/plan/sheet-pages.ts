@@ -97,13 +97,17 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
     ]);
   }
 
+  for (const caution of sheet.cautions) line(caution[system], 10, false, 0.6);
+
   const left = room * 0.5;
   const image = picture(drawn, left - 4, system);
-  const facts = [...sheet.lines, ...plan].map(({ label, text }) => {
+  const fact = (size: number) => ({ label, text }: { label: string; text: string }) => {
     const name = set(label, left, 9.5);
     const used = textWidth(plain(label), 9.5) + 2;
-    return { name, used, value: set(text, left - used, 9.5, true) };
-  });
+    // Larger words stand lower: the label beside them goes down with them.
+    return { name, used, value: set(text, left - used, size, true), drop: (size - 9.5) * point * 0.8 };
+  };
+  const facts = [...plan.map(fact(14)), ...sheet.lines.map(fact(9.5))];
   const step = ({ name, value }: (typeof facts)[number]): number => Math.max(name.height, value.height, 5) + 0.6;
   const tall = Math.max(image.height, facts.reduce((sum, fact) => sum + step(fact), 0)) + 2;
   put(tall, (top) => {
@@ -112,7 +116,7 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
       const here = down;
       down += step(fact);
       const x = margin + left;
-      return [...at(fact.name, x, here), ...at(fact.value, x + fact.used, here), rule([x, down - 0.4], [width - margin, down - 0.4], 0.15, of)];
+      return [...at(fact.name, x, here + fact.drop), ...at(fact.value, x + fact.used, here), rule([x, down - 0.4], [width - margin, down - 0.4], 0.15, of)];
     });
     return [...at(image, margin, top), ...lines];
   });
@@ -134,9 +138,10 @@ export const sheetPages = ({ title, invented, sheet, plan, drawn, words, foot, s
     y += 1.5;
   }
   const sign = set(words.sheet.sign, room, 10);
-  const [real, statement, last] = [set(words.answer.real, room, 10.5, true), set(words.sheet.statement, room, 8.5), set(foot, room, 8.5)];
+  const [below, real, statement, last] = [set(sheet.below, room, 10), set(words.answer.real, room, 10.5, true), set(words.sheet.statement, room, 8.5), set(foot, room, 8.5)];
   const end = (text: Set): void => put(text.height + 1, (top) => at(text, margin, top));
-  keep(real.height + sign.height + statement.height + last.height + 13);
+  keep(below.height + real.height + sign.height + statement.height + last.height + 14);
+  end(below);
   end(real);
   put(sign.height + 11, (top) => [
     ...at(sign, margin, top),
