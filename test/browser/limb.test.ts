@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 import cutWords from '#content/drawings/cut-order.json';
 import dropWords from '#content/drawings/drop-zone.json';
 import { calculator as frame } from '#content/interface.json';
+import type { Answer, Quantity } from '#core/kit/outcome.ts';
+import { evaluate, example } from '#core/registry.ts';
 import { expect, test } from './harness.ts';
 
 const { player } = dropWords;
@@ -55,7 +57,19 @@ test('the cuts stand in order, for this support and this thickness', async ({ si
   await page.locator('input[name=support][value=tipResting]').check();
   await page.locator('#in-cutAt').fill('1.2');
   await expect.poll(() => steps.first().innerText()).toContain(cutWords.order.either[0]!.slice(0, 20));
-  await page.locator('input[name=fault][value=cracked], #in-fault').first().waitFor();
+  // The others, each with steps of its own, and the step cut beside the two.
+  for (const [support, cutAt, first] of [['heldBoth', '1.25', cutWords.order.topFirst], ['hungBoth', '1.25', cutWords.order.hungBoth]] as const) {
+    await page.locator(`input[name=support][value=${support}]`).check();
+    await page.locator('#in-cutAt').fill(cutAt);
+    await expect.poll(() => steps.first().innerText()).toContain(first[0]!.slice(0, 10));
+    expect(await steps.count()).toBe(first.length);
+  }
+  await page.locator('input[name=support][value=free]').check();
+  await page.locator('#in-diameter').fill('45');
+  await page.locator('#in-cutAt').fill('0.4');
+  await page.getByText(cutWords.order.farOut).waitFor();
+  expect(await steps.count()).toBe(cutWords.order.twoCuts.length + cutWords.order.stepCut.length);
+  expect(await steps.allInnerTexts()).not.toContain('');
 });
 
 test('a tree is found by either of its names; those with no green weight on file say so', async ({ site, page }) => {
@@ -69,4 +83,18 @@ test('a tree is found by either of its names; those with no green weight on file
     await expect.poll(async () => (await options()).length).toBeLessThan(4);
     expect((await options()).join()).toContain(tree);
   }
+});
+
+test('the landing is carried on to where to stand: its way towards you, its ends with the margin, its swing', async ({ site, page }) => {
+  await open(page, site.at('/calculators/drop-zone/'));
+  const inputs = { ...example('drop-zone'), margin: 1.5, swing: 25 };
+  await page.locator('#in-margin').fill('1.5');
+  await page.locator('#in-swing').fill('25');
+  const outcome = evaluate('drop-zone', inputs, 'judged') as Answer;
+  const planOn = (name: string): number => (outcome.outputs[name] as Quantity).planOn as number;
+  const carried = { landingReach: planOn('beside'), cutHeight: 3.5, landingOut: planOn('outward') + 1.5, landingBack: planOn('inward') + 1.5, landingSwing: 25 };
+  const link = page.locator('.work .ways-on a[href*="/calculators/stance/"]');
+  await expect.poll(async () => new URLSearchParams((await link.getAttribute('href'))?.split('?')[1]).get('landingSwing')).toBe('25');
+  await link.click();
+  for (const [name, value] of Object.entries(carried)) await expect.poll(async () => Number(await page.locator(`#in-${name}`).inputValue()), { message: name }).toBeCloseTo(value, 5);
 });

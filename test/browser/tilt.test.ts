@@ -44,10 +44,16 @@ test('an unsteady hand fills nothing and is told so; a device without a sensor t
 
 test('where leave is refused the field stays as it is', async ({ site, page }) => {
   await page.addInitScript(() => {
-    Object.assign(DeviceOrientationEvent, { requestPermission: async () => 'denied' });
+    Object.assign(globalThis, { asked: 0 });
+    Object.assign(DeviceOrientationEvent, { requestPermission: async () => { Object.assign(globalThis, { asked: 1 }); return 'denied'; } });
   });
   await open(page, site.at('/calculators/height/'));
+  await page.locator('#in-distance').fill('12');
+  const asked = () => page.evaluate(() => (globalThis as unknown as { asked: number }).asked);
+  // Not before the reader wants it.
+  expect(await asked()).toBe(0);
   await page.getByRole('button', { name: tilt.use }).first().click();
   await page.getByText(tilt.refused).waitFor();
+  expect(await asked()).toBe(1);
   expect(await page.locator('#in-angleToCut').inputValue()).toBe('17');
 });

@@ -93,6 +93,31 @@ describe('places of no moment', () => {
   });
 });
 
+/** By the unit load: how far a place sinks is the integral of the moment there is times that of one newton at the place, over E·I. */
+const sinks = (length: number, at: (x: number) => number, ofOne: (x: number) => number): number => {
+  const steps = 2000;
+  return Array.from({ length: steps }, (_, k) => ((k + 0.5) * length) / steps).reduce((sum, x) => sum + at(x) * ofOne(x), 0) * (length / steps);
+};
+
+describe('misprints of published beam pages (source beam-tables), which our moments do not repeat', () => {
+  it('resting at both ends: the middle sinks 5 w L⁴ ÷ 384 E I; an older copy of the page prints 348', () => {
+    const [w, L] = [100, 4];
+    const sunk = sinks(L, (x) => moment(even(w * L), 'hung', x), (x) => moment(even(0, 1, L / 2), 'hung', x));
+    expect(sunk / ((5 * w * L ** 4) / 384)).toBeCloseTo(1, 5);
+    expect(sunk / ((5 * w * L ** 4) / 348)).toBeLessThan(0.91);
+  });
+  it('a loaded overhang: its end sinks w a³ (4 L + 3 a) ÷ 24 E I; the page prints x, a place, for a, its length', () => {
+    const [w, L, a] = [100, 3, 1];
+    // What hangs over is a limb held at the stem alone; between the supports its moment dies away evenly.
+    const over = (loads: Loads) => sinks(a, (x) => moment(loads, 'free', x), (x) => moment(even(0, 1, a, a), 'free', x));
+    const between = (loads: Loads) => sinks(L, (x) => (moment(loads, 'free', 0) * x) / L, (x) => (moment(even(0, 1, a, a), 'free', 0) * x) / L);
+    const loads = even(w * a, 0, 0, a);
+    const sunk = over(loads) + between(loads);
+    expect(sunk / ((w * a ** 3 * (4 * L + 3 * a)) / 24)).toBeCloseTo(1, 5);
+    for (const x of [0.5, 0.9]) expect(sunk / ((w * x ** 3 * (4 * L + 3 * a)) / 24)).toBeGreaterThan(1.3);
+  });
+});
+
 describe('against finite elements', () => {
   const loads = fc.record({
     length: fc.double({ min: 0.3, max: 10, noNaN: true }),
