@@ -85,7 +85,10 @@ export const calculatorWords = z.strictObject({
   question: text,
   /** One line: when not to use it. */
   notFor: text,
-  inputs: z.record(name, z.strictObject({ label: text, hint: text.optional(), choices: z.record(name, text).optional() })),
+  /** `got`: how such a figure is come by, where "by eye" and "measured" do not say it. */
+  inputs: z.record(name, z.strictObject({
+    label: text, hint: text.optional(), choices: z.record(name, text).optional(), got: z.strictObject({ judged: text, measured: text }).optional(),
+  })),
   /** `none`: what is said where there is no such figure. */
   outputs: z.record(name, z.strictObject({ label: text, none: text.optional(), choices: z.record(name, text).optional() })),
   /** Intermediate figures of the working. */

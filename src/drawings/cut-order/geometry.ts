@@ -39,7 +39,10 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   const loads = { length: inputs.length, spread: inputs.shape === 'whole' ? 'even' : 'taper', weight: inputs.weight, extraLoad: inputs.extraLoad, extraAt: Math.min(inputs.extraAt, inputs.length) } as const;
   const signAt = (t: number): number => Math.sign(moment(loads, beams[support], t * inputs.length));
   if (support === 'tipResting') s.draw(ground(s.at(0, 0.35), s.at(10, 0.35)));
-  if (atStem) s.draw(stem(s.at(0.9, 0.35), s.at(0, 5.6)[1], s.px(1.2)));
+  if (atStem) {
+    s.draw(stem(s.at(0.9, 0.35), s.at(0, 5.6)[1], s.px(1.2)));
+    s.keepOff.push(...along(s.at(1.5, 0.35), s.at(1.5, 5.6)));
+  }
   s.draw(limb(l));
   const radius = s.px(0.45);
   const other = (t: number, side: 1 | -1): void => {

@@ -92,7 +92,7 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
   s.keepOff.push(...along([s.at(-scene.away, 0)[0], under], [cut[0], under]));
   s.asks.push(
     { text: text(bySight ? 'distance' : 'standOff'), at: across.middle, places: ['below', 'above'], gap: 4, leader: false },
-    { text: text('height'), at: cut, places: ['above-left', 'above', 'left'], gap: 9, strong: true },
+    { text: text('height'), at: cut, places: ['above-left', 'above', 'left'], gap: 14, strong: true },
   );
   const handles: Handle<Move>[] = [];
   if (bySight && inputs.scale === 'degrees' && inputs.angleToCut !== null) {

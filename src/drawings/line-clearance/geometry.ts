@@ -105,12 +105,16 @@ export const geometry = (inputs: Inputs, outcome: Outcome, view: View<Face>, box
     ground(s.at(Math.min(...xs) - 0.5, 0), s.at(Math.max(...xs) + 0.5, 0)),
     { mark: 'guide', d: segment(wire, s.at(set.lineOffset, 0)) },
   );
+  s.keepOff.push(...along(wire, s.at(set.lineOffset, 0)));
+  // The lower part of the ring; what it is called stands in the upper.
+  const ring = (turn: number): Point => [wire[0] + s.px(needed) * Math.cos(turn * rad), wire[1] + s.px(needed) * Math.sin(turn * rad)];
+  for (let turn = -15; turn < 195; turn += 15) s.keepOff.push(...along(ring(turn), ring(turn + 15)));
   s.keepOff.push(around([wire], 9), around([s.at(Math.min(...xs), 0), s.at(Math.max(...xs), 0)], 4));
   s.asks.push(
     { text: text('needed'), at: [wire[0], wire[1] - s.px(needed) * 0.55], places: ['on', 'above', 'right', 'left'], strong: true, leader: false, wrap: 14 },
     { text: text('line'), at: wire, places: ['right', 'left', 'below-right'], gap: 10, leader: false },
-    { text: text('limb', gap('limbGap')), at: s.at(widest * 0.6, set.cutHeight * 0.3), places: ['right', 'below', 'below-right', 'on'], wrap: 22, gap: 8 },
     { text: text('reach', gap('reachGap')), at: s.at(reach[8]![0], reach[8]![1]), places: ['above-left', 'above', 'left', 'below-left'], wrap: 20, gap: 8 },
+    { text: text('limb', gap('limbGap')), at: s.at(widest * 0.75, set.cutHeight * 0.55), places: ['on', 'right', 'below-right', 'left'], wrap: 14, gap: 8 },
   );
   const { lineOffset, lineHeight } = inputs;
   const handles: Handle<Move>[] = [

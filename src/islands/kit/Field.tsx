@@ -53,9 +53,10 @@ const Steps = ({ state, name, steps, label }: Pick<Part, 'state' | 'name'> & { s
   </select>
 );
 
-const Got = ({ state, name, hint }: Part & { hint: string }) => {
+const Got = ({ speaker, state, name, hint }: Part & { hint: string }) => {
   const now = state.fields[name]?.got ?? 'judged';
-  const options: [Got, string][] = [['judged', frame.byEye], ['measured', frame.measured], ...(now === 'exact' ? [['exact', frame.exact] as [Got, string]] : [])];
+  const said = speaker.words.inputs[name]?.got ?? { judged: frame.byEye, measured: frame.measured };
+  const options: [Got, string][] = [['judged', said.judged], ['measured', said.measured], ...(now === 'exact' ? [['exact', frame.exact] as [Got, string]] : [])];
   return (
     <fieldset class="got">
       <legend class="only-read">{hint}</legend>
