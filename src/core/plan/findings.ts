@@ -6,7 +6,7 @@ import type { Plan, PlanLimb } from './facts.ts';
 import { type Landing, type Memo, type Part, parts, type Run } from './feed.ts';
 import { type Gate, gates } from './names.ts';
 import { offSquare, standingOf } from './turn.ts';
-import { clearWay, isClear, type Stood, wayNames } from './ways.ts';
+import { clearWay, isClear, type Stood, wayNames, waysAlike } from './ways.ts';
 import type { LimbWork, PieceWork, PlanWork } from './work.ts';
 
 /** `mends`: names of facts, choices, bearings or gates that would change it; `limb`: its number from 0, null for the whole plan. */
@@ -125,10 +125,13 @@ const ofPiece = (piece: PieceWork, of: PlanLimb, limb: number): PlanFinding[] =>
   ...piece.limbAlone.flatMap((run) => ofRun(run, limb)).filter(({ id }) => !ofStanding.includes(id)),
 ];
 
-/** A way out that leads under it, or too near the line: with the bearing that keeps clear instead, `take`, where there is one. */
+/** Two ways out that are as one, and a way out that leads under it, or too near the line: with the bearing that keeps clear instead, `take`, where there is one. */
 const ofWays = (plan: Plan, required: number | null, { limb, pieces }: LimbWork, number: number, memo: Memo): PlanFinding[] => {
   const places = pieces.flatMap(({ piece, stand, landing, ways }): Stood[] => (ways ? [{ piece, standOff: stand!.standOff, landing: landing as Landing }] : []));
-  return wayNames.flatMap((name) => {
+  const alike = places.length > 0 && waysAlike(limb);
+  const instead = alike ? clearWay(plan, limb, places, 'wayOut2', required, memo) : null;
+  const asOne = alike ? [ofPlan('caution', 'waysAlike', number, { way: 'wayOut2', ...(instead === null ? {} : { take: instead }) }, ['wayOut2'])] : [];
+  return asOne.concat(wayNames.flatMap((name) => {
     const ways = pieces.flatMap((piece) => (piece.ways ? [piece.ways[name]] : []));
     if (ways.every(isClear)) return [];
     const take = clearWay(plan, limb, places, name, required, memo);
@@ -138,7 +141,7 @@ const ofWays = (plan: Plan, required: number | null, { limb, pieces }: LimbWork,
       ...(ways.some(({ under }) => under) ? [ofPlan('caution', 'wayBack', number, values, mends)] : []),
       ...(ways.some(({ lineRoom }) => lineRoom !== null && lineRoom < 0) ? [ofPlan('stop', 'wayToLine', number, values, mends)] : []),
     ];
-  });
+  }));
 };
 
 const ofLimb = (plan: Plan, required: number | null, work: LimbWork, number: number, memo: Memo): PlanFinding[] => {

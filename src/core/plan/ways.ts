@@ -60,6 +60,8 @@ export const isClear = ({ under, lineRoom }: Way): boolean => !under && (lineRoo
 
 /** So far apart at the least, as they would be one way else. */
 const leastApart = 45;
+/** Whether the two ways out are as good as one: what closes one closes the other. */
+export const waysAlike = ({ bearings: { wayOut, wayOut2 } }: PlanLimb): boolean => apart(wayOut, wayOut2) < leastApart;
 const halfHours = Array.from({ length: 24 }, (_, k) => 15 * k);
 
 /** The bearing by the half hour nearest to the one there is that keeps clear from every place to stand; null where none does. */

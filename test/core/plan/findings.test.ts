@@ -85,6 +85,30 @@ describe('where it does not go', () => {
     const back = changed((p) => (p.limbs[0].bearings.wayOut = 20));
     expect(findings(back)).toContainEqual({ level: 'caution', part: 'plan', id: 'wayBack', limb: 0, mends: ['wayOut'] });
   });
+  it('two ways out that are as one, with one that is another', () => {
+    const two = (wayOut2: number) => changed((p) => (p.limbs[0].bearings.wayOut2 = wayOut2));
+    const said = (of: Plan) => findingsOf(of, workPlan(of)).filter(({ id }) => id === 'waysAlike');
+    const { wayOut, wayOut2 } = plan.limbs[0]!.bearings;
+    const [alike] = said(two(wayOut + 30));
+    expect(alike).toMatchObject({ level: 'caution', part: 'plan', limb: 0, mends: ['wayOut2'], values: { way: 'wayOut2' } });
+    // What is named instead is 45° off the first at the least, and nothing is said of it.
+    const take = alike!.values['take'] as number;
+    expect(Math.abs(take - wayOut)).toBeGreaterThanOrEqual(45);
+    expect(said(two(take))).toEqual([]);
+    expect(said(two(wayOut2))).toEqual([]);
+    // All ways back from the long limb go towards the line: none is named.
+    const none = changed((p) => {
+      p.limbs[1].bearings.wayOut2 = p.limbs[1].bearings.wayOut;
+      p.facts.lineOffset.value = 10;
+      p.bearings.line = 90;
+      p.facts.groundSlope.value = 0;
+    });
+    expect(said(none).map(({ limb, values }) => ({ limb, values }))).toEqual([{ limb: 1, values: { way: 'wayOut2' } }]);
+    // With no place to stand, there is nothing to come away from.
+    const short = changed((p) => Object.assign(p.facts, { poleLongest: { value: 1.5, got: 'measured' }, poleShortest: { value: 1.4, got: 'measured' } }));
+    short.limbs.forEach((limb) => Object.assign(limb.bearings, { wayOut2: limb.bearings.wayOut }));
+    expect(said(short)).toEqual([]);
+  });
   it('a line too near is a stop before all cautions; a voltage nobody knows another, and no gap is worked out', () => {
     const near = changed((p) => (p.facts.lineOffset.value = 5));
     expect(findings(near)[0]).toMatchObject({ level: 'stop', part: 'lineClearance' });
