@@ -96,5 +96,15 @@ test('the landing is carried on to where to stand: its way towards you, its ends
   const link = page.locator('.work .ways-on a[href*="/calculators/stance/"]');
   await expect.poll(async () => new URLSearchParams((await link.getAttribute('href'))?.split('?')[1]).get('landingSwing')).toBe('25');
   await link.click();
-  for (const [name, value] of Object.entries(carried)) await expect.poll(async () => Number(await page.locator(`#in-${name}`).inputValue()), { message: name }).toBeCloseTo(value, 5);
+  for (const [name, value] of Object.entries(carried)) await expect.poll(async () => Number(await page.locator(`#in-${name}`).inputValue()), { message: name }).toBeCloseTo(Math.ceil(value * 100 - 1e-6) / 100, 1);
+  // Outward, never short of it.
+  expect(Number(await page.locator('#in-landingReach').inputValue())).toBeGreaterThanOrEqual(carried.landingReach);
+
+  // A height is a range with no end that protects: it goes as a guess.
+  await open(page, site.at('/calculators/height/'));
+  await page.locator('.work .ways-on a[href*="/calculators/stance/"]').click();
+  await page.waitForURL(/calculators\/stance/);
+  await page.locator('input[name=cutHeight-got][value=judged]').waitFor();
+  expect(new URL(page.url()).searchParams.get('exact') ?? '').not.toContain('cutHeight');
+  expect(await page.locator('input[name=cutHeight-got][value=judged]').isChecked()).toBe(true);
 });

@@ -1,30 +1,38 @@
 /** Copy the link with every figure, print, and carry results on to the next calculator. */
 import { useState } from 'preact/hooks';
 import { calculator as frame } from '#content/interface.json';
-import type { Got } from '#core/kit/calculator.ts';
-import type { Quantity } from '#core/kit/outcome.ts';
+import type { Got, QuantityOutput } from '#core/kit/calculator.ts';
+import type { Inputs, Quantity } from '#core/kit/outcome.ts';
 import type { Speaker } from './Say.tsx';
 import { type CalculatorState, predictMark } from './useCalculator.ts';
 
 type Props = { speaker: Speaker; state: CalculatorState; titles: Readonly<Record<string, string>> };
 
+/** To a hundredth, outward: what is carried is read in a field. */
+const rounded = (value: number, protects: QuantityOutput['protects']): number =>
+  protects === 'both' ? Number(value.toFixed(2)) : (protects === 'up' ? Math.ceil(value * 100 - 1e-6) : Math.floor(value * 100 + 1e-6)) / 100;
+
 /**
- * Our figures as the other calculator's inputs. A result goes as what to plan on, exact, with no further tolerance; a
- * figure the reader entered goes as it was got. What the other still needs is asked for there.
+ * Our figures as the other calculator's inputs. A result goes as what to plan on, exact, with no further tolerance; one
+ * that has no such end, but a range, goes as a guess, so that the range is not lost; a figure the reader entered goes as
+ * it was got. What the other still needs is asked for there.
  */
 const carried = ({ calculator, good, fields }: CalculatorState, fill: Readonly<Record<string, string>>): string => {
   const pairs: [string, string][] = [];
   const names: Record<Got, string[]> = { judged: [], measured: [], exact: [] };
   for (const [theirs, ours] of Object.entries(fill)) {
-    const parts = ours.split('+');
-    const values = parts.map((part) => {
+    const parts = ours.split('+').map((part): { value: Inputs[string] | undefined; got: Got } => {
+      const output = calculator.outputs[part] as QuantityOutput | undefined;
+      if (!output) return { value: good?.inputs[part], got: fields[part]?.got ?? 'judged' };
       const figure = good?.outcome.outputs[part] as Quantity | null | undefined;
-      return part in calculator.outputs ? (figure?.planOn ?? figure?.value) : good?.inputs[part];
+      if (!figure) return { value: undefined, got: 'exact' };
+      return { value: rounded(figure.planOn ?? figure.value, output.protects), got: figure.planOn === null && figure.low !== figure.high ? 'judged' : 'exact' };
     });
-    if (values.some((value) => value === null || value === undefined)) continue;
-    const worked = parts.some((part) => part in calculator.outputs);
-    names[worked ? 'exact' : (fields[ours]?.got ?? 'judged')].push(theirs);
-    pairs.push([theirs, values.length === 1 ? String(values[0]) : String((values as number[]).reduce((sum, value) => sum + value))]);
+    if (parts.some(({ value }) => value === null || value === undefined)) continue;
+    // A sum is a result, whatever of it was entered.
+    const [first] = parts;
+    names[parts.length > 1 ? 'exact' : first!.got].push(theirs);
+    pairs.push([theirs, parts.length === 1 ? String(first!.value) : String(Number(parts.reduce((sum, { value }) => sum + (value as number), 0).toFixed(6)))]);
   }
   const got = (['measured', 'exact'] as const).filter((how) => names[how].length > 0).map((how) => [how, names[how].join('_')] as [string, string]);
   return [['v', '1'], ['got', 'judged'], ...got, ...pairs].map(([key, value]) => `${key}=${encodeURIComponent(value as string)}`).join('&');
