@@ -96,6 +96,10 @@ describe('density of a species', () => {
   });
 });
 
+// A cone of base d and height h holds π d² h ÷ 12, and is half as thick half way: Newton's rule is exact for it.
+it('butt and middle without a small end: a limb that runs out to a point', () =>
+  expect(value(run({ buttDiameter: 120, midDiameter: 60, length: 3 }), 'volume')).toBeCloseTo((Math.PI * 0.12 ** 2 * 3) / 12, 12));
+
 // The same green log table stands at 38 and 55 lb/ft³ for these two: 22 % and 19 % under what their published moisture makes.
 describe('outliers of the green log table, which we do not plan on', () => {
   const perFoot = 0.45359237 / 0.3048 ** 3;
