@@ -14,12 +14,13 @@ import { Seen } from './Seen.tsx';
 import { Sheet } from './Sheet.tsx';
 import { Traffic, Worst } from './Traffic.tsx';
 import { usePlan } from './usePlan.ts';
-import { calledHere, fillIn, type PlanProps } from './words.ts';
+import { Wants } from './Wants.tsx';
+import { calledHere, type PlanProps } from './words.ts';
 
 export default function Plan(props: PlanProps) {
   const { words } = props;
   const state = usePlan(words);
-  const { good, problems, plan } = state;
+  const { good, plan } = state;
   const kept = useKept({ plan, put: state.open, rename: (name) => state.change({ name }), blank: () => newPlan(words.newName, words.newLimb) });
   const openDemo = async (): Promise<void> => {
     const { default: demo } = await import('#content/plan/demo.json');
@@ -41,7 +42,7 @@ export default function Plan(props: PlanProps) {
           <div class="result">
             <Seen words={words} picture={good && <Picture props={props} state={state} good={good} />}>
               <Kept on={said}>{() => good && <Worst props={props} state={state} />}</Kept>
-              {problems.length > 0 && <p class="answer-none">{fillIn(words.wants, { count: problems.length })}</p>}
+              <Wants props={props} state={state} />
             </Seen>
           </div>
           <div class="work">
