@@ -81,7 +81,7 @@ export const cutOrder = defineCalculator({
     sequence: { kind: 'choice', options: ['oneCut', 'twoCuts', 'threeCuts', 'topFirst', 'hungBoth', 'either'], moves: { length: 'bends', cutAt: 'bends', weight: 'bends', extraLoad: 'bends', extraAt: 'bends', diameter: 'bends' } },
   },
   lead: ['firstCutSide', 'firstCutDepth', 'readyAt'],
-  middle: { square: 'N', size: 'Nm', freeMoment: 'Nm', stress: 'MPa', noMoment: 'm' },
+  middle: { square: 'N', size: 'Nm', freeMoment: 'Nm', stress: 'MPa', noMoment: 'm', thin: 'mm' },
   findings: {
     overAlready: { level: 'stop', at: 'readyAt' },
     eitherSide: { level: 'caution' },
@@ -91,6 +91,7 @@ export const cutOrder = defineCalculator({
     undercutDeep: { level: 'caution' },
     undercutShallow: { level: 'caution' },
     expect: { level: 'caution', at: 'readyAt' },
+    oneCutDoes: { level: 'note' },
     readKerf: { level: 'note' },
   },
   limits: ['sprung', 'twisted', 'cracked', 'sideways', 'top', 'beyondEnd'],
@@ -119,9 +120,11 @@ export const cutOrder = defineCalculator({
     const [shallow, deep] = cutsRange('undercut-depth');
     const near = cuts('near-no-moment') * i.length;
     const noMoment = placeOfNoMoment(loads, support, Math.max(0, i.cutAt - near), Math.min(i.length, i.cutAt + near));
-    const large = i.diameter > cuts('csu-three-cut-over');
+    const thin = cuts('csu-three-cut-over');
+    const large = i.diameter > thin;
+    const sequence = sequenceOf(i.support, side, i.diameter);
     return answer(
-      { firstCutSide: side, firstCutDepth, readyAt, stepOffset, moment: here, sequence: sequenceOf(i.support, side, i.diameter) },
+      { firstCutSide: side, firstCutDepth, readyAt, stepOffset, moment: here, sequence },
       [
         stress >= i.strength && { id: 'overAlready', values: { stress, strength: i.strength } },
         side === 'either' && { id: 'eitherSide' },
@@ -131,6 +134,7 @@ export const cutOrder = defineCalculator({
         i.undercut / 100 > deep && { id: 'undercutDeep', values: { firstCutDepth } },
         large && i.undercut / 100 < shallow && { id: 'undercutShallow', values: { firstCutDepth } },
         stress < i.strength && { id: 'expect', values: { readyAt } },
+        stress < i.strength && sequence === 'oneCut' && { id: 'oneCutDoes', values: { thin } },
         { id: 'readKerf' },
       ],
       [

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutOrder } from '#core/calculators/cut-order.ts';
+import { cuts } from '#core/facts/cuts.ts';
 import { evaluate, type Answer, type Choice, type Inputs, type Quantity } from '#core/kit/outcome.ts';
 import { anyGot, anyInputs, checkRows, expectBounded, expectCheck, expectSound, seeded } from './box.ts';
 
@@ -49,6 +50,14 @@ describe('the order of cuts', () => {
     [{ support: 'heldBoth', cutAt: 1.2 }, 'topFirst'], [{ support: 'hungBoth', cutAt: 1 }, 'hungBoth'],
     [{ cutAt: 2.5 }, 'either'],
   ])('%j: %s', (given, sequence) => expect(value(run(given as Inputs), 'sequence')).toBe(sequence));
+  it('so thin that one cut does, it is said beside the first cut that then is left out', () => {
+    const twig = { diameter: 25, weight: 0.5, length: 1 };
+    expect((run(twig) as Answer).findings).toContainEqual({ id: 'oneCutDoes', level: 'note', values: { thin: cuts('csu-three-cut-over') }, guess: false });
+    expect(ids(run({ ...twig, diameter: cuts('csu-three-cut-over') + 1 }))).not.toContain('oneCutDoes');
+    expect(ids(run({ ...twig, support: 'heldBoth', cutAt: 0.5 }))).not.toContain('oneCutDoes');
+    // Where it may go at the first touch nothing is left out.
+    expect(ids(run({ ...twig, weight: 900 }))).not.toContain('oneCutDoes');
+  });
 });
 
 describe('findings', () => {
