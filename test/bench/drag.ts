@@ -57,9 +57,10 @@ const measure = async (page: Page, handle: Locator): Promise<number[]> => {
     await page.mouse.move(x + 40 * Math.sin(move / 9), y + 12 * Math.sin(move / 5));
     await page.waitForTimeout(PAUSES[0] + ((move * 7) % (PAUSES[1] - PAUSES[0])));
   }
+  // Before the hand lets go: what changes then is no move's.
+  const times = await page.evaluate(() => (globalThis as unknown as { times: number[] }).times);
   await page.mouse.up();
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  const times = await page.evaluate(() => (globalThis as unknown as { times: number[] }).times);
   if (times.length < MOVES / 4) throw new Error(`only ${times.length} of ${MOVES} moves changed anything`);
   return times;
 };
