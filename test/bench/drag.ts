@@ -10,7 +10,7 @@ import { serve } from '../../src/build/serve.ts';
 import { DIST } from '../site/built.ts';
 
 const SLOWED = 4;
-const MOVES = 240;
+const MOVES = 480;
 /** Between two moves, ms: from the first to the second in turn, so that they come in every part of a frame, not always in the same. */
 const PAUSES = [20, 37] as const;
 /** What a move may take on top of a bare text change, in ms: one frame. */

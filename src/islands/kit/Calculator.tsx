@@ -9,6 +9,7 @@ import { Kept, Rested } from './Kept.tsx';
 import { labelOf, plain, type Speaker } from './Say.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import type { CalculatorState, Good } from './useCalculator.ts';
+import { useWide } from './Views.tsx';
 import { Working } from './Working.tsx';
 import type { IslandProps } from './words.ts';
 
@@ -53,6 +54,7 @@ const Predict = ({ words, state }: { words: IslandProps['words']; state: Calcula
 
 export const Calculator = ({ words, base, titles = {}, state, drawing, wire = true, steps = {}, shows = () => true, own = [], quietOutside = true, aid, after }: Props) => {
   const speaker: Speaker = { calculator: state.calculator, words, base };
+  const isWide = useWide();
   const { outcome, good, fields, system, general, linkUnits, isExample, predicts } = state;
   const described = good
     ? plain(speaker, words.drawing, {
@@ -91,33 +93,35 @@ export const Calculator = ({ words, base, titles = {}, state, drawing, wire = tr
         </div>
       </div>
       <div class="work held">
-        <Kept on={[fields, outcome, system, general, linkUnits, predicts, aid]}>
-          {() => (
-            <>
-              {general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
-              {linkUnits && (
-                <p class="link-units">{`${frame.units.replace('{system}', settingWords[linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
-              )}
-              <h2>{frame.inputs}</h2>
-              {wire && <Wire base={base} titles={titles} />}
-              <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
-                {Object.keys(state.calculator.inputs).filter(asked).map((name) => (
-                  <Kept key={name} on={[fields[name], system, troubled ? outcome : null, aid]}>
-                    {() => <Field speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />}
-                  </Kept>
-                ))}
-              </form>
-              {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
-              {!predicts && (
-                <Rested>
-                  <Findings speaker={speaker} state={state} only="others" />
-                  <More speaker={speaker} state={state} />
-                  <Working speaker={speaker} state={state} />
-                </Rested>
-              )}
-            </>
-          )}
-        </Kept>
+        <Rested now={isWide || !state.byHandle}>
+          <Kept on={[fields, outcome, system, general, linkUnits, predicts, aid]}>
+            {() => (
+              <>
+                {general.map((p) => <p class="field-error" role="alert" key={p.problem}>{problemText(speaker, state, p)}</p>)}
+                {linkUnits && (
+                  <p class="link-units">{`${frame.units.replace('{system}', settingWords[linkUnits])} `}<button type="button" onClick={state.keepUnits}>{frame.keepUnits}</button></p>
+                )}
+                <h2>{frame.inputs}</h2>
+                {wire && <Wire base={base} titles={titles} />}
+                <form onSubmit={(e) => e.preventDefault()} autocomplete="off">
+                  {Object.keys(state.calculator.inputs).filter(asked).map((name) => (
+                    <Kept key={name} on={[fields[name], system, troubled ? outcome : null, aid]}>
+                      {() => <Field speaker={speaker} state={state} name={name} steps={steps[name]} aid={aid?.(name)} />}
+                    </Kept>
+                  ))}
+                </form>
+                {troubled && <p><button type="button" onClick={state.fillFromExample}>{frame.fill}</button></p>}
+                {!predicts && (
+                  <Rested>
+                    <Findings speaker={speaker} state={state} only="others" />
+                    <More speaker={speaker} state={state} />
+                    <Working speaker={speaker} state={state} />
+                  </Rested>
+                )}
+              </>
+            )}
+          </Kept>
+        </Rested>
         {after}
         <Kept on={[fields, outcome, good, system, predicts]}>{() => <Rested><ShareBar speaker={speaker} state={state} titles={titles} /></Rested>}</Kept>
         <p class="soft">{frame.statement}</p>

@@ -29,15 +29,20 @@ export const whenRested = (go: () => void): void => {
 };
 export const notWhenRested = (go: () => void): void => void waiting.delete(go);
 
-/** What is out of sight, or read only when the hand rests: drawn again when it does. */
-export const Rested = ({ children }: { children: ComponentChildren }) => {
-  const [shown, show] = useState(children);
+/** What is out of sight, or read only when the hand rests: drawn again when it does; at once where it is `now`. */
+export const Rested = ({ children, now = false }: { children: ComponentChildren; now?: boolean }) => {
+  const shown = useRef(children);
   const latest = useRef(children);
-  const follow = useRef(() => show(latest.current));
+  const [, again] = useState(0);
+  const follow = useRef(() => {
+    shown.current = latest.current;
+    again((times) => times + 1);
+  });
+  if (now) shown.current = children;
   useLayoutEffect(() => {
     latest.current = children;
-    if (shown !== children) whenRested(follow.current);
+    if (shown.current !== children) whenRested(follow.current);
   }, [children]);
   useEffect(() => () => notWhenRested(follow.current), []);
-  return <>{shown}</>;
+  return <>{shown.current}</>;
 };

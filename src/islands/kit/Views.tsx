@@ -11,18 +11,20 @@ import { Rested } from './Kept.tsx';
 const phone: Box = { width: 358, height: 236 };
 const wide: Box = { width: 620, height: 360 };
 
-/** The sheet to draw on. The server draws for a phone; a wide page takes its own once it is there. */
-export const useBox = (): Box => {
-  const [box, setBox] = useState(phone);
+/** Whether inputs and drawing stand side by side. The server draws for a phone; a wide page finds out once it is there. */
+export const useWide = (): boolean => {
+  const [isWide, setIsWide] = useState(false);
   useEffect(() => {
     const query = matchMedia('(min-width: 60rem)');
-    const fit = (): void => setBox(query.matches ? wide : phone);
+    const fit = (): void => setIsWide(query.matches);
     fit();
     query.addEventListener('change', fit);
     return () => query.removeEventListener('change', fit);
   }, []);
-  return box;
+  return isWide;
 };
+/** The sheet to draw on. */
+export const useBox = (): Box => (useWide() ? wide : phone);
 
 /** What every drawing takes the same. */
 export type Common = { id: string; box: Box; words: DrawingWords; quiet: boolean; units: UnitSystem; outcome: Outcome };

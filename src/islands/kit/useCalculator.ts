@@ -43,6 +43,7 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
 
   const { inputs, outcome } = useMemo(() => outcomeOf(calculator, fields, general), [calculator, fields, general]);
   const good = useRef<Good | null>(null);
+  const byHandle = useRef(false);
   if (outcome.kind === 'answer') good.current = { inputs, outcome };
 
   // Before the browser can hear another key: an effect after the paint would put what was typed first over what came next.
@@ -70,6 +71,7 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     setPredicts(location.hash === predictMark);
     setIsRead(true);
     return onChange(({ units }) => {
+      byHandle.current = false;
       setSystem(units);
       setFields((before) => inSystem(calculator, before, units));
       setLinkUnits((held().units as UnitSystem | undefined) ?? null);
@@ -95,6 +97,7 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
   useEffect(() => () => notWhenRested(toAddress), []);
 
   const change = (next: (before: Fields) => Fields): void => {
+    byHandle.current = false;
     setTouched(true);
     setIsExample(false);
     setFields(next);
@@ -128,11 +131,15 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     setGot: (name: string, got: Got): void => one(name, (f) => ({ ...f, got, example: false })),
     setGirth: (name: string, girth: boolean): void => one(name, (f) => withGirth(inputNamed(name), f, girth, system)),
     /** From a handle of the drawing. */
-    setInputs: (some: { readonly [name: string]: number | string }): void =>
+    setInputs: (some: { readonly [name: string]: number | string }): void => {
       change((before) => ({
         ...before,
         ...Object.fromEntries(Object.entries(some).map(([name, value]) => [name, withValue(inputNamed(name), before[name] as Fields[string], value, system)])),
-      })),
+      }));
+      byHandle.current = true;
+    },
+    /** Whether it was a handle that changed the figures last: the hand looks at the drawing, not at the fields. */
+    byHandle: byHandle.current,
     /** Fields in trouble take the example's figure; the rest stay. */
     fillFromExample: (): void => {
       setGeneral([]);
