@@ -56,7 +56,7 @@ export const newLimb = (name: string, points: number): PlanLimb => {
   };
 };
 
-/** A plan with nothing known yet but what is usual. */
+/** A plan with nothing known yet but what is usual: nobody has told the voltage. */
 export const newPlan = (name: string, limb: string): Plan => ({
   v: planVersion,
   demo: false,
@@ -64,7 +64,7 @@ export const newPlan = (name: string, limb: string): Plan => ({
   site: each(siteTexts, () => ''),
   gate: each(gates, () => null),
   facts: each(keys(sharedFacts), (fact) => (usual.includes(fact) ? { value: sharedFacts[fact].example, got: 'judged' } : empty)),
-  choices: { ...each(keys(sharedChoices), (choice) => sharedChoices[choice].example), species: 'unknown' },
+  choices: { ...each(keys(sharedChoices), (choice) => sharedChoices[choice].example), species: 'unknown', toldBy: 'nobody' },
   bearings: each(sharedBearings, (bearing) => (bearing === 'line' ? 0 : 180)),
   limbs: [newLimb(limb, 90)],
 });

@@ -21,8 +21,11 @@ describe('a plan', () => {
     const plan = newPlan('a', 'b');
     expect(shapeProblems(plan)).toEqual([]);
     expect(new Set(problemsOf(plan).map((p) => p.problem))).toEqual(new Set(['missing']));
-    expect(problemsOf(plan).map((p) => p.at)).toEqual(expect.arrayContaining(['facts.poleLongest', 'facts.lineHeight', 'facts.voltage', 'limbs.0.facts.cutHeight']));
+    expect(problemsOf(plan).map((p) => p.at)).toEqual(expect.arrayContaining(['facts.poleLongest', 'facts.lineHeight', 'limbs.0.facts.cutHeight']));
     expect(problemsOf(plan).map((p) => p.at)).not.toContain('facts.ownDistance');
+    // Nobody has told the voltage until the reader says so; then it is wanted.
+    expect(problemsOf(plan).map((p) => p.at)).not.toContain('facts.voltage');
+    expect(problemsOf({ ...plan, choices: { ...plan.choices, toldBy: 'operator' } }).map((p) => p.at)).toContain('facts.voltage');
   });
   it('with no wires and on the ground wants no figure of either', () => {
     const plan = newPlan('a', 'b');
