@@ -94,13 +94,15 @@ const factProblem = (at: string, input: QuantityInput, { value, text }: Fact, ne
 };
 const choiceProblem = (at: string, input: ChoiceInput, chosen: string): PlanProblem[] => (input.options.includes(chosen) ? [] : [wrong(at, 'notChoice')]);
 
+/** Whether something is entered for what saw and pole weigh: then what goes with it is asked for. */
+export const isWeighed = ({ facts: { mass } }: Plan): boolean => mass.value !== null || mass.text !== undefined;
 /** Facts that nothing needs as the plan stands: those of a line where there is none, of a platform where one stands on the ground, of what the hands carry where nothing is weighed. */
-const unneeded = ({ choices, facts }: Plan): readonly string[] => [
-  ...(choices.wires === 'no' ? ['lineHeight', 'lineOffset', 'movement', 'springUp', 'handHeight', 'barTip', 'stumble'] : []),
-  ...(choices.wires === 'no' || choices.toldBy !== 'operator' ? ['voltage'] : []),
-  ...(choices.workingFrom === 'ground' ? ['platformHeight', 'boomReach'] : []),
+const unneeded = (plan: Plan): readonly string[] => [
+  ...(plan.choices.wires === 'no' ? ['lineHeight', 'lineOffset', 'movement', 'springUp', 'handHeight', 'barTip', 'stumble'] : []),
+  ...(plan.choices.wires === 'no' || plan.choices.toldBy !== 'operator' ? ['voltage'] : []),
+  ...(plan.choices.workingFrom === 'ground' ? ['platformHeight', 'boomReach'] : []),
   'ownDistance', 'mass',
-  ...(facts.mass.value === null && facts.mass.text === undefined ? ['balance', 'gripSpacing'] : []),
+  ...(isWeighed(plan) ? [] : ['balance', 'gripSpacing']),
 ];
 
 /** What is wrong with each by itself. */

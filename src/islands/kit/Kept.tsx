@@ -21,28 +21,31 @@ const look = (): void => {
   waiting.clear();
   for (const one of all) one();
 };
-/** Calls it when the hand has rested; once, however often it is asked meanwhile. A clock is not set anew at each move: that is dear. */
-export const whenRested = (go: () => void): void => {
-  waiting.add(go);
-  asked = performance.now();
-  clock ??= setTimeout(look, rest);
+/**
+ * Calls `go`, as it then is, when the hand has rested after something in `on` has changed; once, however often that was
+ * meanwhile. A clock is not set anew at each move: that is dear.
+ */
+export const useRested = (go: () => void, on: readonly unknown[]): void => {
+  const latest = useRef(go);
+  latest.current = go;
+  const [follow] = useState(() => () => latest.current());
+  useLayoutEffect(() => {
+    waiting.add(follow);
+    asked = performance.now();
+    clock ??= setTimeout(look, rest);
+  }, on);
+  useEffect(() => () => void waiting.delete(follow), []);
 };
-export const notWhenRested = (go: () => void): void => void waiting.delete(go);
 
 /** What is out of sight, or read only when the hand rests: drawn again when it does; at once where it is `now`. */
 export const Rested = ({ children, now = false }: { children: ComponentChildren; now?: boolean }) => {
   const shown = useRef(children);
-  const latest = useRef(children);
   const [, again] = useState(0);
-  const follow = useRef(() => {
-    shown.current = latest.current;
-    again((times) => times + 1);
-  });
   if (now) shown.current = children;
-  useLayoutEffect(() => {
-    latest.current = children;
-    if (shown.current !== children) whenRested(follow.current);
+  useRested(() => {
+    if (shown.current === children) return;
+    shown.current = children;
+    again((times) => times + 1);
   }, [children]);
-  useEffect(() => () => notWhenRested(follow.current), []);
   return <>{shown.current}</>;
 };

@@ -10,7 +10,7 @@ import { type Answer, evaluate, type Inputs, type Outcome } from '#core/kit/outc
 import { checkEach } from '#core/kit/problems.ts';
 import type { UnitSystem } from '#core/kit/units.ts';
 import { held, hold, onChange, set, settings } from '#device/settings.ts';
-import { notWhenRested, whenRested } from './Kept.tsx';
+import { useRested } from './Kept.tsx';
 import { typedIn, withTyped } from './typed.ts';
 import { entered, exampleFields, type Fields, fieldsFrom, forLink, inSystem, withGirth, withText, withValue } from './fields.ts';
 
@@ -88,13 +88,9 @@ export const useCalculator = (calculator: AnyCalculator, markOf?: (inputs: Input
     const rules = markOf?.(inputs);
     return writeLink(calculator, forLink(fields), entered(fields).got, rules ? { rules } : {});
   };
-  const latest = useRef(query);
-  latest.current = query;
-  const [toAddress] = useState(() => () => history.replaceState(history.state, '', `?${latest.current()}${location.hash}`));
-  useLayoutEffect(() => {
-    if (touched) whenRested(toAddress);
+  useRested(() => {
+    if (touched) history.replaceState(history.state, '', `?${query()}${location.hash}`);
   }, [fields, touched]);
-  useEffect(() => () => notWhenRested(toAddress), []);
 
   const change = (next: (before: Fields) => Fields): void => {
     byHandle.current = false;

@@ -6,6 +6,7 @@ import type { PlanLimb } from '#core/plan/facts.ts';
 import {
   limbBearings, limbChoices, limbFacts, mostLimbs, type SharedBearing, sharedChoices, type SharedFact, sharedFacts, siteTexts,
 } from '#core/plan/names.ts';
+import { isWeighed } from '#core/plan/problems.ts';
 import { Kept, Rested } from '../kit/Kept.tsx';
 import { BearingField, ChoiceField, FigureField, TextField } from './Fields.tsx';
 import { GearList } from './GearList.tsx';
@@ -180,7 +181,7 @@ export const Facts = ({ props, state }: Part) => {
               <GearList state={state} />
               {shared(gear)}
               <TextField id="plan-saw" label={props.words.site.saw} value={plan.site.saw} onText={(text) => state.change({ site: { ...plan.site, saw: text } })} />
-              {shared(facts.mass.value === null && facts.mass.text === undefined ? ['mass'] : ['mass', 'balance', 'gripSpacing'])}
+              {shared(isWeighed(plan) ? ['mass', 'balance', 'gripSpacing'] : ['mass'])}
               <SharedBearing props={props} state={state} name="downhill" />
             </section>
             <section>

@@ -14,7 +14,7 @@ import { type PlanProblem, problemsOf } from '#core/plan/problems.ts';
 import type { WayName } from '#core/plan/ways.ts';
 import { workPlan, type PlanWork } from '#core/plan/work.ts';
 import { onChange, settings } from '#device/settings.ts';
-import { notWhenRested, whenRested } from '../kit/Kept.tsx';
+import { useRested } from '../kit/Kept.tsx';
 import type { PlanWords } from './words.ts';
 
 /** No problem is always the same one, so that what hangs on it is not drawn again. */
@@ -44,14 +44,11 @@ export const usePlan = (words: PlanWords) => {
   const work = (): void => {
     if (problems.length === 0 && good?.plan !== plan) setGood({ plan, work: workPlan(plan, memo.current) });
   };
-  const latest = useRef(work);
-  latest.current = work;
-  const [follow] = useState(() => () => latest.current());
+  // The first at once.
   useLayoutEffect(() => {
-    if (good) whenRested(follow);
-    else follow();
+    if (!good) work();
   }, [plan, good === null]);
-  useEffect(() => () => notWhenRested(follow), []);
+  useRested(work, [plan]);
 
   const limb = Math.min(chosen, plan.limbs.length - 1);
   /** A change of the reader's: from then on the plan has the edition of its rule set. */

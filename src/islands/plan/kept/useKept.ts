@@ -3,11 +3,11 @@
  * plan in its place goes through the desk (`start`, `open`, `look` for the invented one, `back`), which saves the one that
  * is open and calls `put`; done otherwise, it would be kept as a change of the one that is open.
  */
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Plan } from '#core/plan/facts.ts';
 import { planStore } from '#device/plans/store.ts';
 import { openPlace } from '#device/plans/unsaved.ts';
-import { notWhenRested, whenRested } from '../../kit/Kept.tsx';
+import { useRested } from '../../kit/Kept.tsx';
 import { type Desk, deskOf, emptyDesk } from './desk.ts';
 
 type Options = { readonly plan: Plan; /** Lays another plan open on the page. */ readonly put: (plan: Plan) => void; readonly rename: (name: string) => void; /** A new one, with nothing in it. */ readonly blank: () => Plan };
@@ -51,9 +51,7 @@ export const useKept = ({ plan, put, rename, blank }: Options) => {
     };
   }, []);
 
-  const [tell] = useState(() => () => there.current?.tell(now.current));
-  useLayoutEffect(() => whenRested(tell), [plan, desk]);
-  useEffect(() => () => notWhenRested(tell), []);
+  useRested(() => there.current?.tell(now.current), [plan, desk]);
 
   // A link is done with once its plan is the reader's own: a reload must not bring back what it was.
   useEffect(() => {
